@@ -1,0 +1,28 @@
+#include "common.hpp"
+
+namespace ropewalk::bindings {
+void bind_rope(py::module_& core);
+void bind_sheave(py::module_& core);
+void bind_reeving(py::module_& core);
+void bind_fatigue(py::module_& core);
+void bind_design_factor(py::module_& core);
+void bind_drillstring(py::module_& core);
+void bind_work(py::module_& core);
+}  // namespace ropewalk::bindings
+
+PYBIND11_MODULE(_core, core) {
+  using namespace ropewalk::bindings;
+  core.doc() = "The compiled core of ropewalk: plain SI numbers and float64 arrays, no units.";
+  core.attr("__version__") = ROPEWALK_VERSION;
+  register_errors();
+  bind_rope(core);
+  bind_sheave(core);
+  bind_reeving(core);
+  bind_fatigue(core);
+  bind_design_factor(core);
+  bind_drillstring(core);
+  bind_work(core);
+  core.def("signatures", &signatures,
+           "Every row function with the dimensions (length, mass, time, angle) of its arguments "
+           "and result, as the compiler knows them.");
+}

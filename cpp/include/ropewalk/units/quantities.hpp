@@ -1,0 +1,68 @@
+/// The quantities ropewalk computes with: one alias per role, all in coherent SI.
+///
+/// Units are checked by the compiler (Boost.Units) and cost nothing at run time. Two roles with
+/// the same SI unit but a different meaning stay different types wherever Boost.Units lets them:
+/// a torque carries 1/rad and is not an energy, an angular velocity is not a frequency. The only
+/// way between them is units/angle.hpp.
+#pragma once
+
+#include <boost/units/quantity.hpp>
+#include <boost/units/systems/si.hpp>
+
+namespace ropewalk {
+
+namespace detail {
+namespace bu = boost::units;
+namespace si = boost::units::si;
+
+using force_per_length_dimension =
+    bu::derived_dimension<bu::mass_base_dimension, 1, bu::time_base_dimension, -2>::type;
+using mass_per_length_dimension =
+    bu::derived_dimension<bu::mass_base_dimension, 1, bu::length_base_dimension, -1>::type;
+}  // namespace detail
+
+using Number = detail::bu::quantity<detail::si::dimensionless>;
+using Length = detail::bu::quantity<detail::si::length>;
+using Area = detail::bu::quantity<detail::si::area>;
+using Mass = detail::bu::quantity<detail::si::mass>;
+using Time = detail::bu::quantity<detail::si::time>;
+using Speed = detail::bu::quantity<detail::si::velocity>;
+using Acceleration = detail::bu::quantity<detail::si::acceleration>;
+using Force = detail::bu::quantity<detail::si::force>;
+using Stress = detail::bu::quantity<detail::si::pressure>;
+using Energy = detail::bu::quantity<detail::si::energy>;
+using Power = detail::bu::quantity<detail::si::power>;
+using Density = detail::bu::quantity<detail::si::mass_density>;
+using Angle = detail::bu::quantity<detail::si::plane_angle>;
+using AngularVelocity = detail::bu::quantity<detail::si::angular_velocity>;
+using Frequency = detail::bu::quantity<detail::si::frequency>;
+using Torque = detail::bu::quantity<detail::si::torque>;
+
+/// Weight of a pipe or rope per length, N/m: already multiplied by standard gravity.
+using ForcePerLength =
+    detail::bu::quantity<detail::bu::unit<detail::force_per_length_dimension, detail::si::system>>;
+/// Mass of a pipe or rope per length, kg/m.
+using MassPerLength =
+    detail::bu::quantity<detail::bu::unit<detail::mass_per_length_dimension, detail::si::system>>;
+
+/// Builds a quantity from a number that is already in the coherent SI unit.
+/// The name says what it does at the one place where a bare number becomes a quantity.
+template <class Q>
+[[nodiscard]] constexpr Q from_si(double value) noexcept {
+  return Q::from_value(value);
+}
+
+/// The number of a quantity in its coherent SI unit.
+template <class Q>
+[[nodiscard]] constexpr double to_si(const Q& quantity) noexcept {
+  return quantity.value();
+}
+
+template <>
+[[nodiscard]] constexpr Number from_si<Number>(double value) noexcept {
+  return Number(value);
+}
+
+static_assert(sizeof(Force) == sizeof(double), "a quantity is as large as its number");
+
+}  // namespace ropewalk
