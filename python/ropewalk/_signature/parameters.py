@@ -1,0 +1,43 @@
+"""The arguments that more than one subject takes, as in the core's base/parameters.hpp."""
+
+from __future__ import annotations
+
+from ropewalk._signature.records import Parameter
+from ropewalk._signature.roles import (
+    COUNT,
+    DENSITY,
+    FORCE,
+    FORCE_PER_LENGTH,
+    LENGTH,
+    NUMBER,
+    STRESS,
+)
+
+PARAMETERS = {
+    # Rope and sheave
+    "rope_diameter": Parameter(LENGTH, "in", "Nominal diameter of the rope.", 1.375),
+    "sheave_diameter": Parameter(LENGTH, "in", "Tread diameter of the sheave.", 50.0),
+    "rope_tension": Parameter(FORCE, "lbf", "Tension in the rope.", 30_000.0),
+    "breaking_force": Parameter(FORCE, "lbf", "Minimum breaking force of the rope.", 192_000.0),
+    "wire_strength": Parameter(STRESS, "MPa", "Tensile strength grade of the wires.", 1770.0),
+    "bend_ratio": Parameter(NUMBER, "", "Sheave diameter over rope diameter, D/d.", 36.0),
+    # Reeving
+    "hook_load": Parameter(FORCE, "lbf", "Everything that hangs on the lines.", 400_000.0),
+    "lines": Parameter(COUNT, "", "Number of lines strung.", 10),
+    "sheave_friction": Parameter(
+        NUMBER, "", "Tension ratio of the tight to the slack side of one turning sheave.", 1.04
+    ),
+    "lead_sheaves": Parameter(
+        COUNT, "", "Turning sheaves between the crown block and the drum.", 0
+    ),
+    # Strings
+    "depth": Parameter(LENGTH, "ft", "Depth of the hole along the string.", 10_000.0),
+    "stand_length": Parameter(LENGTH, "ft", "Length of one stand of pipe.", 93.0),
+    "block_weight": Parameter(
+        FORCE, "lbf", "Weight of traveling block, hook and all that stays on them.", 40_000.0
+    ),
+    "pipe_weight": Parameter(
+        FORCE_PER_LENGTH, "lbf/ft", "Buoyed weight of the pipe per length.", 14.0
+    ),
+    "mud_density": Parameter(DENSITY, "ppg", "Density of the mud.", 10.0),
+}

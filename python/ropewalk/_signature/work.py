@@ -1,0 +1,9 @@
+"""Arguments and signatures of the subject `work`."""
+
+from __future__ import annotations
+
+from ropewalk._signature.records import Parameter, Signature
+
+PARAMETERS: dict[str, Parameter] = {}
+
+SIGNATURES: dict[str, Signature] = {}
