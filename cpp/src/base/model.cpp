@@ -7,14 +7,14 @@ namespace {
 std::string interval_text(const Interval& range, std::string_view unit) {
   std::string text;
   if (range.unbounded()) {
-    text = "the finite numbers";
+    text.append("the finite numbers");
   } else {
-    text = range.low_open ? "(" : "[";
-    text += number_text(range.low) + ", " + number_text(range.high) + "]";
-    if (!unit.empty()) text += " " + std::string(unit);
-    if (range.whole) text += ", whole numbers only";
+    text.append(range.low_open ? "(" : "[").append(number_text(range.low)).append(", ");
+    text.append(number_text(range.high)).append("]");
+    if (!unit.empty()) text.append(" ").append(unit);
+    if (range.whole) text.append(", whole numbers only");
   }
-  if (!range.source.empty()) text += " (" + std::string(range.source) + ")";
+  if (!range.source.empty()) text.append(" (").append(range.source).append(")");
   return text;
 }
 
@@ -22,8 +22,9 @@ std::string interval_text(const Interval& range, std::string_view unit) {
 
 std::string describe_outside(std::string_view field, double value, std::string_view unit,
                              const Interval& range) {
-  return std::string(field) + " = " + quantity_text(value, unit) + " is outside " +
-         interval_text(range, unit);
+  std::string text(field);
+  text.append(" = ").append(quantity_text(value, unit)).append(" is outside ");
+  return text.append(interval_text(range, unit));
 }
 
 void throw_inadmissible(std::string_view where, std::string_view field, double value,
