@@ -1,0 +1,112 @@
+"""Unit-safe computations for drilling hoists and their wire rope.
+
+>>> import ropewalk as rw
+>>> pressure = rw.sheave.bearing_pressure("30000 lbf", "1.25 in", "50 in")
+>>> print(f"{pressure.to('psi'):.1f}")
+960.0 pound_force_per_square_inch
+
+Subjects are modules: `sheave`, `reeving`, `rope`, `fatigue`, `design_factor`, `drillstring`,
+`work`; on top of them stand `rig` and `study`. `units` is the pint registry in use, `Q` makes a
+quantity, `si` is the same functions on plain SI numbers.
+
+Nothing is loaded before it is used, and importing changes no state outside this package.
+"""
+
+from __future__ import annotations
+
+import importlib
+from typing import TYPE_CHECKING, Any
+
+if TYPE_CHECKING:
+    import pint
+
+    from ropewalk import (
+        design_factor,
+        drillstring,
+        errors,
+        fatigue,
+        plot,
+        reeving,
+        rig,
+        rope,
+        sheave,
+        si,
+        study,
+        testing,
+        work,
+    )
+    from ropewalk._units import Q, Quantity, QuantityLike
+    from ropewalk._version import __version__
+    from ropewalk.drillstring import DrillString
+    from ropewalk.errors import RopewalkError
+    from ropewalk.reeving import Reeving
+    from ropewalk.rig import Rig, load_rig
+    from ropewalk.rope import Rope
+    from ropewalk.study import sheave_life
+
+    units: pint.UnitRegistry[Any]
+
+__all__ = [
+    "DrillString",
+    "Q",
+    "Quantity",
+    "QuantityLike",
+    "Reeving",
+    "Rig",
+    "Rope",
+    "RopewalkError",
+    "__version__",
+    "design_factor",
+    "drillstring",
+    "errors",
+    "fatigue",
+    "load_rig",
+    "plot",
+    "reeving",
+    "rig",
+    "rope",
+    "sheave",
+    "sheave_life",
+    "si",
+    "study",
+    "testing",
+    "units",
+    "work",
+]
+
+_SUBMODULES = frozenset(
+    "design_factor drillstring errors fatigue plot reeving rig rope sheave si study testing "
+    "work".split()
+)
+_HOMES = {
+    "DrillString": "drillstring",
+    "Q": "_units",
+    "Quantity": "_units",
+    "QuantityLike": "_units",
+    "Reeving": "reeving",
+    "Rig": "rig",
+    "Rope": "rope",
+    "RopewalkError": "errors",
+    "__version__": "_version",
+    "load_rig": "rig",
+    "sheave_life": "study",
+}
+
+
+def __getattr__(name: str) -> Any:
+    if name == "units":
+        # Never stored: a program may set its application registry at any moment.
+        from ropewalk._units import registry
+
+        return registry()
+    if name in _SUBMODULES:
+        return importlib.import_module(f"{__name__}.{name}")
+    if name in _HOMES:
+        value = getattr(importlib.import_module(f"{__name__}.{_HOMES[name]}"), name)
+        globals()[name] = value
+        return value
+    raise AttributeError(f"module {__name__!r} has no attribute {name!r}")
+
+
+def __dir__() -> list[str]:
+    return sorted({*globals(), *__all__})
