@@ -1,16 +1,18 @@
 /// The one loop: a row formula over many rows.
 ///
-/// Rows are taken in blocks. A block first looks whether every argument is admissible and valid,
-/// a test the compiler vectorizes, and then runs the bare formula over the block. Only a block
-/// with a bad row is walked row by row to give each its status. Every row depends on its own
-/// arguments alone, so the answer is the same for any number of threads.
+/// Rows are taken in blocks. A block first looks whether every argument is admissible and valid
+/// and then runs the bare formula: two loops without a branch, which the compiler turns into vector
+/// code. Only a block with a bad row is walked row by row to give each its status. Every row
+/// depends on its own arguments alone, so the answer is the same for any number of threads.
 #pragma once
 
 #include <algorithm>
 #include <array>
 #include <atomic>
+#include <bit>
 #include <cmath>
 #include <cstddef>
+#include <cstdint>
 #include <functional>
 #include <limits>
 #include <thread>
@@ -34,8 +36,8 @@ using StopAsked = std::function<bool()>;
 /// How a batch ended and which rows are marked.
 struct BatchReport {
   bool stopped = false;
-  RowStatus all = RowStatus::ok;          ///< every bit that some row carries
-  std::size_t first_marked_row = 0;       ///< meaningful if `all` is not ok
+  RowStatus all = RowStatus::ok;     ///< every bit that some row carries
+  std::size_t first_marked_row = 0;  ///< meaningful if `all` is not ok
   std::size_t marked_rows = 0;
 
   void mark(std::size_t row, RowStatus status) noexcept {
@@ -55,8 +57,10 @@ struct BatchReport {
 
 namespace detail {
 
-inline constexpr std::size_t block_rows = 512;
-inline constexpr std::size_t piece_rows = 64 * block_rows;
+/// Rows between test and formula: few enough that the arguments are still in the nearest cache.
+inline constexpr std::size_t block_rows = 128;
+/// Rows that a thread takes at a time.
+inline constexpr std::size_t piece_rows = 256 * block_rows;
 
 /// Runs `piece(begin, end)` over all rows on up to `threads` threads; the calling thread works too
 /// and is the only one that asks `stop`.
@@ -64,19 +68,41 @@ inline constexpr std::size_t piece_rows = 64 * block_rows;
     std::size_t rows, int threads, const StopAsked& stop,
     const std::function<BatchReport(std::size_t, std::size_t)>& piece);
 
-/// True if every number of the block lies inside the bounds (whole numbers are looked at apart).
-inline bool block_inside(const double* x, std::size_t n, const Interval& range) noexcept {
-  unsigned outside = 0;
-  if (range.low_open) {
-    for (std::size_t i = 0; i < n; ++i) outside |= !(x[i] > range.low) | !(x[i] <= range.high);
-  } else {
-    for (std::size_t i = 0; i < n; ++i) outside |= !(x[i] >= range.low) | !(x[i] <= range.high);
-  }
-  if (outside != 0) return false;
-  if (range.whole) {
-    for (std::size_t i = 0; i < n; ++i) outside |= std::nearbyint(x[i]) != x[i];
-  }
-  return outside == 0;
+/// What lies in both intervals.
+constexpr Interval overlap(const Interval& a, const Interval& b) noexcept {
+  const bool from_a = a.low > b.low || (a.low == b.low && a.low_open);
+  return {.low = from_a ? a.low : b.low,
+          .high = std::min(a.high, b.high),
+          .low_open = from_a ? a.low_open : b.low_open,
+          .whole = a.whole || b.whole};
+}
+
+/// True for whole numbers below 2^51, which counts are: a sum this large has no digits left for
+/// the fraction of x.
+constexpr bool is_whole(double x) noexcept {
+  constexpr double no_fraction = 0x1.8p52;
+  return (x + no_fraction) - no_fraction == x;
+}
+
+/// True if argument I of a row formula is admissible and valid; false for NaN, as every comparison
+/// with one. `&`, not `&&`: no branches.
+template <class F, std::size_t I>
+constexpr bool is_clean(double x) noexcept {
+  constexpr auto parameter = std::get<I>(F::parameters);
+  constexpr Interval range = overlap(parameter.admissible, parameter.valid);
+  const bool above = range.low_open ? x > range.low : x >= range.low;
+  const bool inside = above & (x <= range.high);
+  if constexpr (range.whole) return inside & is_whole(x);
+  return inside;
+}
+
+/// True if all of the row's arguments are clean and its joint rule holds. The rule is asked in any
+/// case, so a `joint` must bear any numbers.
+template <class F, std::size_t... I, class... X>
+constexpr bool is_clean_row(std::index_sequence<I...>, X... x) noexcept {
+  bool clean = (is_clean<F, I>(x) & ...);
+  if constexpr (HasJointRule<F>) clean = clean & F::joint(from_si<argument_t<F, I>>(x)...);
+  return clean;
 }
 
 template <class F>
@@ -92,7 +118,8 @@ RowStatus row_status(const std::array<double, arity<F>>& row) noexcept {
     };
     (look(std::get<I>(F::parameters), row[I]), ...);
     if constexpr (HasJointRule<F>) {
-      if (!has(status, RowStatus::inadmissible) && !F::joint(from_si<argument_t<F, I>>(row[I])...)) {
+      if (!has(status, RowStatus::inadmissible) &&
+          !F::joint(from_si<argument_t<F, I>>(row[I])...)) {
         status |= RowStatus::inadmissible;
       }
     }
@@ -103,28 +130,22 @@ RowStatus row_status(const std::array<double, arity<F>>& row) noexcept {
 template <class F, std::size_t... I>
 BatchReport run_block(const std::array<const double*, arity<F>>& x, std::size_t begin,
                       std::size_t n, double* out, RowStatus* status,
-                      std::index_sequence<I...>) noexcept {
+                      std::index_sequence<I...> arguments) noexcept {
   BatchReport report;
-  bool clean = (block_inside(x[I], n, std::get<I>(F::parameters).admissible) && ...);
-  clean = clean && ((std::get<I>(F::parameters).valid.unbounded() ||
-                     block_inside(x[I], n, std::get<I>(F::parameters).valid)) &&
-                    ...);
-  if constexpr (HasJointRule<F>) {
-    if (clean) {
-      unsigned broken = 0;
-      for (std::size_t i = 0; i < n; ++i) broken |= !F::joint(from_si<argument_t<F, I>>(x[I][i])...);
-      clean = broken == 0;
-    }
-  }
-  if (clean) {
-    unsigned finite = 1;
+  // Marks are doubles, and joined as bits, because a comparison of doubles yields a mask of their
+  // width and only sums of whole numbers may be reordered: so both loops become vector code. They
+  // stand in `out` for want of a better place.
+  std::uint64_t marks = 0;
+  for (std::size_t i = 0; i < n; ++i) out[i] = is_clean_row<F>(arguments, x[I][i]...) ? 0.0 : 1.0;
+  for (std::size_t i = 0; i < n; ++i) marks |= std::bit_cast<std::uint64_t>(out[i]);
+  if (marks == 0) {
     for (std::size_t i = 0; i < n; ++i) {
       const double value = to_si(F::formula(from_si<argument_t<F, I>>(x[I][i])...));
       out[i] = value;
-      finite &= std::abs(value) <= std::numeric_limits<double>::max();
+      marks |= std::bit_cast<std::uint64_t>(value - value);  // 0 if finite, NaN otherwise
     }
     std::fill_n(status, n, RowStatus::ok);
-    if (finite != 0) return report;
+    if (marks == 0) return report;
   }
   for (std::size_t i = 0; i < n; ++i) {
     RowStatus s = row_status<F>({x[I][i]...});
@@ -145,7 +166,8 @@ BatchReport run_block(const std::array<const double*, arity<F>>& x, std::size_t 
 
 }  // namespace detail
 
-/// Evaluates row formula F on `rows` rows. `out` and `status` have `rows` places each.
+/// Evaluates row formula F on `rows` rows. `out` and `status` have `rows` places each and share
+/// none with the columns.
 template <class F>
 [[nodiscard]] BatchReport batch(const std::array<Column, detail::arity<F>>& columns,
                                 std::size_t rows, double* out, RowStatus* status, int threads = 1,
