@@ -208,8 +208,10 @@ here; nearest sizes 1.25 in (31.75 mm) and 1.375 in (34.925 mm)
     def _fill(self, record: dict[str, Any], route: str) -> None:
         """Take over a record of the core; fields end in _si where the record has a number."""
         sources = record["sources"].items()
-        given = {"provenance": tuple((name, Provenance(*source)) for name, source in sources)}
-        given["route"] = route
+        given: dict[str, Any] = {
+            "provenance": tuple((name, Provenance(*source)) for name, source in sources),
+            "route": route,
+        }
         for one in fields(self):
             value = given[one.name] if one.name in given else record[one.name.removesuffix("_si")]
             object.__setattr__(self, one.name, value)

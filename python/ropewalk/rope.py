@@ -188,7 +188,8 @@ def factors() -> list[dict[str, Any]]:
     >>> [row["strength_factor"] for row in rw.rope.factors() if row["rope_class"] == "6x36"]
     [0.33, 0.356]
     """
-    return _core.rope.factors()
+    rows: list[dict[str, Any]] = _core.rope.factors()
+    return rows
 
 
 def grades() -> list[dict[str, Any]]:
@@ -203,7 +204,8 @@ def grades() -> list[dict[str, Any]]:
     >>> [row["grade"] for row in rw.rope.grades() if row["wire_strength_low [ksi]"] is None]
     ['EIPS', 'EEIPS']
     """
-    return _core.rope.grades()
+    rows: list[dict[str, Any]] = _core.rope.grades()
+    return rows
 
 
 def constructions() -> list[dict[str, Any]]:
@@ -215,4 +217,5 @@ def constructions() -> list[dict[str, Any]]:
     >>> [row["construction"] for row in rw.rope.constructions() if row["rope_class"] == "6x36"]
     ['6x36 FC', '6x36 IWRC', '6x36WS FC', '6x36WS IWRC']
     """
-    return _core.rope.constructions()
+    rows: list[dict[str, Any]] = _core.rope.constructions()
+    return rows

@@ -255,4 +255,5 @@ def table(name: str) -> list[dict[str, Any]]:
     >>> rw.sheave.table("strength_efficiency")[7]["strength_efficiency [%]"]
     91.0
     """
-    return _core.sheave.table(to_name("sheave.table", "name", name))
+    rows: list[dict[str, Any]] = _core.sheave.table(to_name("sheave.table", "name", name))
+    return rows

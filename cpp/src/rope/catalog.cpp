@@ -244,17 +244,18 @@ RopeData from_certificate(const Certificate& certificate) {
   rope.breaking_force = Sourced<Force>{certificate.breaking_force, given};
   rope.mass_per_length = Sourced<MassPerLength>{certificate.mass_per_length, given};
   const auto take = [&]<class Q>(Known<Q>& property, const std::optional<Q>& stated,
-                                 std::string_view name, Q most) {
+                                 std::string_view name, const Interval& range) {
     if (!stated) return;
-    const Interval range = above_up_to(from_si<Q>(0.0), most, params::geometry);
     require(where, Parameter<Q>{name, range}, *stated);
     property = Sourced<Q>{*stated, given};
   };
-  const Stress most = from_si<Stress>(params::stress_range.high);
-  take(rope.metallic_area, certificate.metallic_area, "metallic_area", pi / 4.0 * (d * d));
-  take(rope.outer_wire_diameter, certificate.outer_wire_diameter, "outer_wire_diameter", d);
-  take(rope.modulus, certificate.modulus, "modulus", most);
-  take(rope.wire_strength, certificate.wire_strength, "wire_strength", most);
+  take(rope.metallic_area, certificate.metallic_area, "metallic_area",
+       above_up_to(from_si<Area>(0.0), pi / 4.0 * (d * d), params::geometry));
+  take(rope.outer_wire_diameter, certificate.outer_wire_diameter, "outer_wire_diameter",
+       above_up_to(0.0 * meter, d, params::geometry));
+  take(rope.modulus, certificate.modulus, "modulus",
+       above_up_to(0.0 * pascal, 1e6 * megapascal, params::guard));
+  take(rope.wire_strength, certificate.wire_strength, "wire_strength", params::stress_range);
   return rope;
 }
 
