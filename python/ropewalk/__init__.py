@@ -42,7 +42,7 @@ if TYPE_CHECKING:
     from ropewalk.reeving import Reeving
     from ropewalk.rig import Rig, load_rig
     from ropewalk.rope import Rope
-    from ropewalk.study import sheave_life
+    from ropewalk.study.sheave_life import sheave_life
 
     units: pint.UnitRegistry[Any]
 
@@ -74,10 +74,21 @@ __all__ = [
     "work",
 ]
 
-_SUBMODULES = frozenset(
-    "design_factor drillstring errors fatigue plot reeving rig rope sheave si study testing "
-    "work".split()
-)
+_SUBMODULES = {
+    "design_factor",
+    "drillstring",
+    "errors",
+    "fatigue",
+    "plot",
+    "reeving",
+    "rig",
+    "rope",
+    "sheave",
+    "si",
+    "study",
+    "testing",
+    "work",
+}
 _HOMES = {
     "DrillString": "drillstring",
     "Q": "_units",

@@ -12,7 +12,7 @@ from __future__ import annotations
 import numbers
 from collections.abc import Mapping
 from decimal import Decimal
-from typing import Any, TypeAlias, Union
+from typing import Any, Literal, TypeAlias, overload
 
 import numpy as np
 import numpy.typing as npt
@@ -35,12 +35,14 @@ __all__ = [
 ]
 
 #: What an argument without a unit takes: a number, numbers in a container, a pure ratio.
-NumberLike: TypeAlias = Union[float, npt.ArrayLike, QuantityLike]
-SiValue: TypeAlias = Union[float, npt.NDArray[np.float64]]
+NumberLike: TypeAlias = float | npt.ArrayLike | QuantityLike
+SiValue: TypeAlias = float | npt.NDArray[np.float64]
 
 #: Role → (quantity class, unit items …) → factor. The class stands for the registry and keeps it.
 FACTORS: dict[Role, dict[tuple[Any, ...], float]] = {role: {} for role in ROLES.values()}
 _MOST_FACTORS = 4096
+
+_SIGNS_OF_A_UNIT = ("units", "unit", "dimensionality")
 
 _UNITS_OF_RESULTS: dict[tuple[type[Any], Role], Any] = {}
 
@@ -78,7 +80,7 @@ def to_si(where: str, name: str, value: Any, role: Role | str) -> Any:
 def to_count(where: str, name: str, value: Any) -> int:
     """Whole number of one argument, refused if it is not whole."""
     number = to_si(where, name, value, "count")
-    if np.ndim(number) or number != number or abs(number) > 2**53 or number != int(number):
+    if np.ndim(number) or not abs(number) <= 2**53 or number != int(number):
         text = f"{name} must be one whole number, got {value!r}"
         raise InadmissibleError(f"{where}(): {text}", where, name)
     return int(number)
@@ -88,12 +90,16 @@ def arguments(where: str, /, **values: Any) -> tuple[Any, ...]:
     """SI values of several arguments known to the parameter table, in the order given.
 
     >>> arguments("rig.check", rope_diameter="1 in", lines=10)
-    (0.0254, 10)
+    (0.0254, 10.0)
     """
     converted, _ = convert_all(where, values)
     return tuple(converted)
 
 
+@overload
+def to_quantity(si_value: Any, role: Literal["number", "count"], like: Any = None) -> Any: ...
+@overload
+def to_quantity(si_value: Any, role: Role | str, like: Any = None) -> Quantity: ...
 def to_quantity(si_value: Any, role: Role | str, like: Any = None) -> Any:
     """Quantity in coherent SI of a number or array; plain numbers stay what they are.
 
@@ -162,9 +168,9 @@ def convert(value: Any, role: Role) -> Any:
         return scaled(value.magnitude, factor_of(value, role))
     if role.has_unit:
         raise Refusal("")
-    if hasattr(value, "units") or hasattr(value, "unit") or hasattr(value, "dimensionality"):
-        if not hasattr(value, "iloc"):  # a pandas object may have a row of that name
-            raise Refusal("an object with a unit that is no pint quantity")
+    # A pandas object may have a row called "unit".
+    if not hasattr(value, "iloc") and any(hasattr(value, a) for a in _SIGNS_OF_A_UNIT):
+        raise Refusal("an object with a unit that is no pint quantity")
     return scaled(value, 1.0)
 
 

@@ -15,7 +15,10 @@ _LONGEST = 60
 
 
 def problem(name: str, value: Any, parameter: Parameter, refusal: Refusal) -> str:
-    """One wrong argument: ``rope_tension must be a force with a unit, got 30 (…); write e.g. …``."""
+    """One wrong argument: ``rope_tension must be a force with a unit, got 30 (a bare …; write …``.
+
+    The refusal's own words come first; without them the value speaks for itself.
+    """
     role = parameter.role
     must = f"{role.phrase} with a unit" if role.has_unit else role.phrase
     given, kind = given_text(value), refusal.kind or _kind_of(value)

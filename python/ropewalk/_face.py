@@ -8,11 +8,10 @@ body never runs. Conversion and the Parameters, Returns and Raises sections come
 from __future__ import annotations
 
 import functools
-import importlib
 import inspect
 import re
 from collections.abc import Callable
-from typing import Any, Literal, TypeAlias, TypeVar, cast
+from typing import Any, Literal, ParamSpec, Protocol, TypeAlias, cast, overload
 
 import numpy as np
 
@@ -35,23 +34,34 @@ __all__ = ["NumberLike", "Policy", "Quantity", "QuantityLike", "face"]
 #: What to do outside the range a model is published for.
 Policy: TypeAlias = Literal["raise", "warn", "ignore"]
 
-Function = TypeVar("Function", bound=Callable[..., Any])
+P = ParamSpec("P")
+
+
+class _Decorator(Protocol):
+    """For type checkers: plain results are written ``float`` and may be arrays, hence Any."""
+
+    @overload
+    def __call__(self, stub: Callable[P, float], /) -> Callable[P, Any]: ...
+    @overload
+    def __call__(self, stub: Callable[P, Quantity], /) -> Callable[P, Quantity]: ...
+    def __call__(self, stub: Callable[P, Any], /) -> Callable[P, Any]: ...
+
 
 _OPTIONS = {"outside_validity": "raise", "return_status": False, "threads": 1}
 
 
-def face(name: str) -> Callable[[Function], Function]:
+def face(name: str) -> _Decorator:
     """Make the public function of row formula `name`, ``"subject.function"``, from a stub."""
     signature = SIGNATURES[name]
     core = _core_function(name)
 
-    def decorate(stub: Function) -> Function:
+    def decorate(stub: Callable[..., Any], /) -> Callable[..., Any]:
         _check_stub(name, stub, signature)
         call = _make_call(name, signature, core, stub)
         call.__doc__ = render_doc(inspect.getdoc(stub) or "", signature)
-        return cast(Function, call)
+        return call
 
-    return decorate
+    return cast(_Decorator, decorate)
 
 
 def _core_function(name: str) -> Callable[..., Any]:
@@ -83,6 +93,11 @@ def _make_call(
     has_unit = result.has_unit
     defaults = {p.name: p.default for p in inspect.signature(stub).parameters.values()}
 
+    def quantity(si: Any, owner: Any) -> Any:
+        if owner is None:
+            owner = registry().Quantity
+        return owner(si, unit_of_result(owner, result))
+
     @functools.wraps(stub)
     def call(
         *args: Any,
@@ -94,52 +109,57 @@ def _make_call(
         if named or len(args) != count:
             stub(*args, **named)  # raises Python's own TypeError if the arguments do not go
             args += tuple(named.get(n, defaults.get(n)) for n in names[len(args) :])
-        owner: Any = None
-        values: list[Any] | None = []
+        values, owner = _quick(args, tables) or convert_all(
+            name, dict(zip(names, args, strict=True))
+        )
+        options: dict[str, Any] = {}
+        if outside_validity != "raise" or return_status or threads != 1:
+            check_options(name, outside_validity, threads)
+            options = {
+                "outside_validity": outside_validity,
+                "return_status": bool(return_status),
+                "threads": threads,
+            }
         try:
-            # The usual case, kept short: quantities whose unit has been seen before.
-            for value, table in zip(args, tables):
-                if table is None:
-                    if type(value) is not float and type(value) is not int:
-                        raise KeyError
-                    values.append(value)
-                    continue
-                factor = table[(type(value), *value.unit_items())]
-                magnitude = value.magnitude
-                if type(magnitude) is not float:
-                    magnitude = scaled(magnitude, factor)
-                    values.append(magnitude)
-                else:
-                    values.append(magnitude * factor)
-                if owner is None:
-                    owner = type(value)
-        except Exception:
-            values = None  # the careful way below says what was wrong, if anything was
-        if values is None:
-            values, owner = convert_all(name, dict(zip(names, args)))
-        try:
-            if outside_validity == "raise" and not return_status and threads == 1:
-                si = core(*values)
-            else:
-                check_options(name, outside_validity, threads)
-                si = core(
-                    *values,
-                    outside_validity=outside_validity,
-                    return_status=bool(return_status),
-                    threads=threads,
-                )
+            si = core(*values, **options)
         except (InadmissibleError, ValidityError) as error:
             raise _in_users_units(error, names, args, values) from None
-        if has_unit and owner is None:
-            owner = registry().Quantity
         if not return_status:
-            return owner(si, unit_of_result(owner, result)) if has_unit else si
+            return quantity(si, owner) if has_unit else si
         si, status = si
         if isinstance(status, int):
             status = RowStatus(status)
-        return (owner(si, unit_of_result(owner, result)) if has_unit else si), status
+        return (quantity(si, owner) if has_unit else si), status
 
     return call
+
+
+def _quick(
+    args: tuple[Any, ...], tables: list[dict[tuple[Any, ...], float] | None]
+) -> tuple[list[Any], type[Any] | None] | None:
+    """What `convert_all` does, for quantities whose units have been seen before.
+
+    None if some argument is anything else; the careful way then converts it or says what is wrong.
+    """
+    values: list[Any] = []
+    owner: type[Any] | None = None
+    try:
+        for value, table in zip(args, tables, strict=True):
+            kind = type(value)
+            if table is None:
+                if kind is not float and kind is not int:
+                    return None
+                values.append(value)
+                continue
+            factor = table[(kind, *value.unit_items())]
+            magnitude = value.magnitude
+            is_float = type(magnitude) is float
+            values.append(magnitude * factor if is_float else scaled(magnitude, factor))
+            if owner is None:
+                owner = kind
+    except Exception:
+        return None
+    return values, owner
 
 
 def check_options(where: str, outside_validity: Any, threads: Any) -> None:
@@ -163,7 +183,7 @@ def _in_users_units(
     # A plain number reads the same in the core's message; a broken joint rule concerns them all.
     given = {
         n: a
-        for n, a in zip(names, args)
+        for n, a in zip(names, args, strict=True)
         if error.field in (n, "") and (isinstance(a, str) or hasattr(a, "unit_items"))
     }
     if match := _ROW.search(error.message):
@@ -213,10 +233,3 @@ def _sections(signature: Signature) -> str:
     for error in (UnitError, InadmissibleError, ValidityError):
         lines += [error.__name__, f"    {(error.__doc__ or '').strip()}"]
     return "\n".join(lines)
-
-
-def public_function(name: str) -> Callable[..., Any]:
-    """The public function of a signature, ``"sheave.bearing_pressure"``."""
-    subject, _, function = name.rpartition(".")
-    module = importlib.import_module(f"ropewalk.{subject}")
-    return cast(Callable[..., Any], getattr(module, function))

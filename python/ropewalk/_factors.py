@@ -9,6 +9,7 @@ time.
 from __future__ import annotations
 
 import threading
+from typing import Any
 
 from ropewalk._signature.records import Role
 from ropewalk._signature.roles import (
@@ -49,10 +50,12 @@ class Refusal(Exception):
 
 
 #: pint builds these on the US survey foot, 2 parts in a million longer than the foot.
-_SURVEY = frozenset("link chain rod furlong fathom league cables_length acre acre_foot".split())
-_PREFIXES = frozenset("hecto kilo mega giga milli micro deca".split())
+_SURVEY = {"link", "chain", "rod", "furlong", "fathom", "league", "acre", "acre_foot"}
+_TONS = {f"{prefix}ton" for prefix in ("", "deca", "hecto", "kilo", "mega", "giga", "milli")}
 
-_PHRASES = {role.dimensions: role.phrase for role in reversed(list(ROLES.values()))}
+_PHRASES: dict[Exponents, str] = {
+    role.dimensions: role.phrase for role in reversed(list(ROLES.values()))
+}
 _PHRASES[NUMBER.dimensions] = "a number without a unit"
 
 _WEIGHTS = {"pound": "lbf", "kilogram": "kgf", "metric_ton": "tonne_force", "gram": "gf"}
@@ -88,7 +91,8 @@ def find_factor(quantity: Quantity, role: Role) -> float:
             raise Refusal(f"a unit pint cannot convert: {reason}") from reason
         if zero != 0.0:
             raise Refusal(
-                "a reading on a scale with its own zero", "no argument takes one, write a plain unit"
+                "a reading on a scale with its own zero",
+                "no argument takes one, write a plain unit",
             )
         exponents = _exponents(one, root)
         if not _fits(one, exponents, role):
@@ -107,7 +111,7 @@ def unit_text(quantity: Quantity) -> str:
 
 def _refuse_names(one: Quantity) -> None:
     for name, _ in one.unit_items():
-        if name.removesuffix("ton") in _PREFIXES | {""} and name.endswith("ton"):
+        if name in _TONS:
             raise Refusal("pint's ton, a mass of 2000 lb, and its name for short_ton too", TONS)
         if name in _SURVEY or "survey" in name:
             raise Refusal("a unit of the US survey foot", "write international ft or mile")
@@ -115,10 +119,12 @@ def _refuse_names(one: Quantity) -> None:
 
 def _exponents(one: Quantity, root: Quantity) -> Exponents:
     """Exponents of the unit, the radian counted as a dimension of its own."""
-    dimensions = dict(one.dimensionality)
-    length, mass, time = (dimensions.pop(f"[{name}]", 0) for name in ("length", "mass", "time"))
-    roots = dict(root.unit_items())
-    angle = roots.pop("radian", 0)
+    dimensions: dict[str, Any] = dict(one.dimensionality)
+    length, mass, time = (
+        float(dimensions.pop(f"[{name}]", 0)) for name in ("length", "mass", "time")
+    )
+    roots: dict[str, Any] = dict(root.unit_items())
+    angle = float(roots.pop("radian", 0))
     plain = one.__class__
     other = [name for name in roots if not plain(1, name).dimensionality]
     if dimensions or other:  # temperature, current …, or a base unit such as bit or count
@@ -138,8 +144,8 @@ def _fits(one: Quantity, exponents: Exponents, role: Role) -> bool:
 
 
 def _kind(one: Quantity, exponents: Exponents) -> str:
-    if phrase := _PHRASES.get(exponents):  # type: ignore[call-overload]  # a fraction finds nothing
-        return str(phrase)
+    if phrase := _PHRASES.get(exponents):
+        return phrase
     without_angle = (*exponents[:3], 0)
     if exponents[3] and without_angle in _PHRASES:
         return f"{_PHRASES[without_angle]} with an angle in it"

@@ -57,7 +57,8 @@ def registry() -> pint.UnitRegistry[Any]:
     """
     import pint
 
-    application = pint.get_application_registry()
+    # pint's stand-in for whatever registry is set; it has no annotations.
+    application: Any = pint.get_application_registry()  # type: ignore[no-untyped-call]
     present = application.get()
     if not any(present is known for known in _joined):
         with _lock:
@@ -65,10 +66,11 @@ def registry() -> pint.UnitRegistry[Any]:
                 if name not in application:
                     application.define(definition)
             _joined.append(application.get())
-    return application  # type: ignore[return-value]  # pint's stand-in for the registry
+    joined: pint.UnitRegistry[Any] = application
+    return joined
 
 
-def Q(value: Any, unit: str | None = None) -> Quantity:  # noqa: N802 - reads as a unit, as in pint
+def Q(value: Any, unit: str | None = None) -> Quantity:
     """Make a quantity: ``Q(300, "kN")``, ``Q([30, 40], "kip")`` or ``Q("1-3/8 in")``.
 
     Parameters

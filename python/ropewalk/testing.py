@@ -162,7 +162,5 @@ def arguments(function: str, *, spread: float = 1.1) -> SearchStrategy[dict[str,
             drawn[name] = strategies.just(example)
             continue
         low, high = sorted((example / spread, example * spread))
-        drawn[name] = quantities(
-            parameter.role, Q(low, parameter.unit), Q(high, parameter.unit)
-        )
+        drawn[name] = quantities(parameter.role, Q(low, parameter.unit), Q(high, parameter.unit))
     return strategies.fixed_dictionaries(drawn)
