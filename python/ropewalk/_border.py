@@ -9,18 +9,17 @@ Functions that are no row formulas use `to_si`, `to_count`, `arguments` and `to_
 
 from __future__ import annotations
 
-import numbers
 from collections.abc import Mapping
-from decimal import Decimal
 from typing import Any, Literal, TypeAlias, overload
 
 import numpy as np
 import numpy.typing as npt
 
 from ropewalk import _describe
-from ropewalk._factors import Refusal, find_factor
+from ropewalk._factors import find_factor
+from ropewalk._numbers import RefusedError, scaled
 from ropewalk._signature import PARAMETERS, ROLES, Parameter, Role
-from ropewalk._units import Quantity, QuantityLike, UnreadableText, read_text, registry
+from ropewalk._units import Quantity, QuantityLike, UnreadableTextError, read_text, registry
 from ropewalk.errors import InadmissibleError, UnitError
 
 __all__ = [
@@ -69,7 +68,7 @@ def to_si(where: str, name: str, value: Any, role: Role | str) -> Any:
     role = ROLES[role] if isinstance(role, str) else role
     try:
         return convert(value, role)
-    except Refusal as refusal:
+    except RefusedError as refusal:
         parameter = PARAMETERS.get(name)
         if parameter is None or parameter.role is not role:
             parameter = Parameter(role, role.unit, "", 100.0)
@@ -115,17 +114,21 @@ def to_quantity(si_value: Any, role: Role | str, like: Any = None) -> Any:
     role = ROLES[role] if isinstance(role, str) else role
     if not role.has_unit:
         return si_value
-    owner = type(like) if hasattr(like, "unit_items") else registry().Quantity
-    return owner(si_value, unit_of_result(owner, role))
+    return make_quantity(si_value, role, type(like) if hasattr(like, "unit_items") else None)
 
 
-def unit_of_result(owner: type[Any], role: Role) -> Any:
-    """Unit object of a role in one registry, made once."""
+def make_quantity(si_value: Any, role: Role, owner: type[Any] | None) -> Any:
+    """Quantity of a role that has a unit, as one of the class `owner` if given."""
+    if owner is None:
+        owner = registry().Quantity
     unit = _UNITS_OF_RESULTS.get((owner, role))
     if unit is None:
-        unit = owner(1, role.si_unit).units
+        try:
+            unit = owner(1, role.si_unit).units
+        except AttributeError:  # pint's UndefinedUnitError: a small registry of someone's own
+            return make_quantity(si_value, role, None)
         _UNITS_OF_RESULTS[owner, role] = unit
-    return unit
+    return owner(si_value, unit)
 
 
 def convert_all(where: str, values: Mapping[str, Any]) -> tuple[list[Any], type[Any] | None]:
@@ -146,7 +149,7 @@ def convert_all(where: str, values: Mapping[str, Any]) -> tuple[list[Any], type[
             owner = type(value)
         try:
             converted.append(convert(value, parameter.role))
-        except Refusal as refusal:
+        except RefusedError as refusal:
             problems.append(_describe.problem(name, value, parameter, refusal))
             first_wrong = first_wrong or name
     if problems:
@@ -155,22 +158,22 @@ def convert_all(where: str, values: Mapping[str, Any]) -> tuple[list[Any], type[
 
 
 def convert(value: Any, role: Role) -> Any:
-    """SI number or array of one value; raises Refusal if it does not belong to the role."""
+    """SI number or array of one value; raises RefusedError if it does not belong to the role."""
     if isinstance(value, str):
         try:
             number, unit = read_text(value)
-        except UnreadableText as reason:
-            raise Refusal("", str(reason)) from None
+        except UnreadableTextError as reason:
+            raise RefusedError("", str(reason)) from None
         if not unit.unit_items() and role.has_unit:
-            raise Refusal("text without a unit")
+            raise RefusedError("text without a unit")
         return scaled(number, factor_of(unit, role))
     if hasattr(value, "unit_items") and hasattr(value, "magnitude"):
         return scaled(value.magnitude, factor_of(value, role))
     if role.has_unit:
-        raise Refusal("")
+        raise RefusedError("")
     # A pandas object may have a row called "unit".
     if not hasattr(value, "iloc") and any(hasattr(value, a) for a in _SIGNS_OF_A_UNIT):
-        raise Refusal("an object with a unit that is no pint quantity")
+        raise RefusedError("an object with a unit that is no pint quantity")
     return scaled(value, 1.0)
 
 
@@ -185,40 +188,3 @@ def factor_of(quantity: Any, role: Role) -> float:
             table.clear()
         table[key] = factor
     return factor
-
-
-def scaled(magnitude: Any, factor: float) -> Any:
-    """Magnitude times factor as float or float64 array; raises Refusal for what is no number."""
-    if isinstance(magnitude, (bool, np.bool_)):
-        raise Refusal("a boolean")
-    if isinstance(magnitude, (numbers.Real, Decimal)):
-        try:
-            return float(magnitude) * factor
-        except OverflowError:
-            raise Refusal("a number too large for a float") from None
-    if isinstance(magnitude, np.ma.MaskedArray):
-        raise Refusal("a masked array", "fill or drop the masked values first")
-    if isinstance(magnitude, (list, tuple)):
-        _refuse_items(magnitude)
-    elif not isinstance(magnitude, range) and not hasattr(magnitude, "__array__"):
-        raise Refusal("")
-    try:
-        array = np.asarray(magnitude)
-    except ValueError:
-        raise Refusal("not a regular array") from None
-    if array.dtype.kind not in "iuf":
-        raise Refusal(f"of {array.dtype} values")
-    if factor == 1.0:
-        return np.asarray(array, dtype=np.float64)
-    return np.multiply(array, factor, dtype=np.float64)
-
-
-def _refuse_items(values: Any) -> None:
-    """NumPy would drop the units of quantities in a list, and count booleans as 0 and 1."""
-    for item in values:
-        if isinstance(item, (list, tuple)):
-            _refuse_items(item)
-        elif hasattr(item, "unit_items"):
-            raise Refusal("of quantities")
-        elif isinstance(item, (bool, np.bool_)):
-            raise Refusal("with booleans in it")

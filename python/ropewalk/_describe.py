@@ -8,13 +8,14 @@ from typing import Any
 
 import numpy as np
 
-from ropewalk._factors import Refusal, unit_text
+from ropewalk._factors import unit_text
+from ropewalk._numbers import RefusedError
 from ropewalk._signature import Parameter
 
 _LONGEST = 60
 
 
-def problem(name: str, value: Any, parameter: Parameter, refusal: Refusal) -> str:
+def problem(name: str, value: Any, parameter: Parameter, refusal: RefusedError) -> str:
     """One wrong argument: ``rope_tension must be a force with a unit, got 30 (a bare …; write …``.
 
     The refusal's own words come first; without them the value speaks for itself.

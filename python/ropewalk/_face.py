@@ -22,11 +22,10 @@ from ropewalk._border import (
     Quantity,
     QuantityLike,
     convert_all,
-    scaled,
-    unit_of_result,
+    make_quantity,
 )
+from ropewalk._numbers import scaled
 from ropewalk._signature import PARAMETERS, SIGNATURES, Signature
-from ropewalk._units import registry
 from ropewalk.errors import InadmissibleError, RopewalkError, RowStatus, UnitError, ValidityError
 
 __all__ = ["NumberLike", "Policy", "Quantity", "QuantityLike", "face"]
@@ -93,11 +92,6 @@ def _make_call(
     has_unit = result.has_unit
     defaults = {p.name: p.default for p in inspect.signature(stub).parameters.values()}
 
-    def quantity(si: Any, owner: Any) -> Any:
-        if owner is None:
-            owner = registry().Quantity
-        return owner(si, unit_of_result(owner, result))
-
     @functools.wraps(stub)
     def call(
         *args: Any,
@@ -125,11 +119,11 @@ def _make_call(
         except (InadmissibleError, ValidityError) as error:
             raise _in_users_units(error, names, args, values) from None
         if not return_status:
-            return quantity(si, owner) if has_unit else si
+            return make_quantity(si, result, owner) if has_unit else si
         si, status = si
         if isinstance(status, int):
             status = RowStatus(status)
-        return (quantity(si, owner) if has_unit else si), status
+        return (make_quantity(si, result, owner) if has_unit else si), status
 
     return call
 

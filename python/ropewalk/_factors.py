@@ -11,6 +11,7 @@ from __future__ import annotations
 import threading
 from typing import Any
 
+from ropewalk._numbers import RefusedError
 from ropewalk._signature.records import Role
 from ropewalk._signature.roles import (
     ANGLE,
@@ -30,23 +31,6 @@ from ropewalk._units import TONS, Quantity
 
 #: Exponents of length, mass, time and angle; pint allows fractions.
 Exponents = tuple[float, float, float, float]
-
-
-class Refusal(Exception):
-    """Why a value does not do for an argument.
-
-    Attributes
-    ----------
-    kind
-        What the value is instead, put in brackets after the value.
-    advice
-        What to write; empty where the argument's example says it.
-    """
-
-    def __init__(self, kind: str, advice: str = "") -> None:
-        super().__init__(kind)
-        self.kind = kind
-        self.advice = advice
 
 
 #: pint builds these on the US survey foot, 2 parts in a million longer than the foot.
@@ -78,7 +62,7 @@ def find_factor(quantity: Quantity, role: Role) -> float:
 
     Raises
     ------
-    Refusal
+    RefusedError
         If the unit does not belong to the role.
     """
     with _pint_lock:
@@ -88,19 +72,19 @@ def find_factor(quantity: Quantity, role: Role) -> float:
             root = one.to_root_units()
             zero = float(quantity.__class__(0, quantity.units).to_root_units().magnitude)
         except Exception as reason:  # pint has no common class for what can go wrong here
-            raise Refusal(f"a unit pint cannot convert: {reason}") from reason
+            raise RefusedError(f"a unit pint cannot convert: {reason}") from reason
         if zero != 0.0:
-            raise Refusal(
+            raise RefusedError(
                 "a reading on a scale with its own zero",
                 "no argument takes one, write a plain unit",
             )
         exponents = _exponents(one, root)
         if not _fits(one, exponents, role):
-            raise Refusal(_kind(one, exponents), _advice(one, exponents, role))
+            raise RefusedError(_kind(one, exponents), _advice(one, exponents, role))
         try:
             factor = float(one.to(role.si_unit or "dimensionless").magnitude)
         except Exception as reason:
-            raise Refusal(f"a unit its registry cannot bring to {role.si_unit}") from reason
+            raise RefusedError(f"a unit its registry cannot bring to {role.si_unit}") from reason
     return _without_noise(factor)
 
 
@@ -112,9 +96,11 @@ def unit_text(quantity: Quantity) -> str:
 def _refuse_names(one: Quantity) -> None:
     for name, _ in one.unit_items():
         if name in _TONS:
-            raise Refusal("pint's ton, a mass of 2000 lb, and its name for short_ton too", TONS)
+            raise RefusedError(
+                "pint's ton, a mass of 2000 lb, and its name for short_ton too", TONS
+            )
         if name in _SURVEY or "survey" in name:
-            raise Refusal("a unit of the US survey foot", "write international ft or mile")
+            raise RefusedError("a unit of the US survey foot", "write international ft or mile")
 
 
 def _exponents(one: Quantity, root: Quantity) -> Exponents:
@@ -128,7 +114,7 @@ def _exponents(one: Quantity, root: Quantity) -> Exponents:
     plain = one.__class__
     other = [name for name in roots if not plain(1, name).dimensionality]
     if dimensions or other:  # temperature, current …, or a base unit such as bit or count
-        raise Refusal(f"of the dimension {' '.join([*dimensions, *other])}")
+        raise RefusedError(f"of the dimension {' '.join([*dimensions, *other])}")
     return length, mass, time, angle
 
 

@@ -12,6 +12,9 @@ from fractions import Fraction
 from functools import lru_cache
 from typing import TYPE_CHECKING, Any, TypeAlias, Union
 
+from ropewalk._numbers import RefusedError, scaled
+from ropewalk.errors import UnitError
+
 if TYPE_CHECKING:
     import pint
     from pint.facets.plain import PlainQuantity
@@ -46,7 +49,7 @@ TONS = (
 )
 
 
-class UnreadableText(ValueError):
+class UnreadableTextError(ValueError):
     """Text that is no number with a unit; the message says why."""
 
 
@@ -99,34 +102,25 @@ def Q(value: Any, unit: str | None = None) -> Quantity:
     >>> print(rw.Q([8, 10], "kip").to("lbf"))
     [8000.0 10000.0] force_pound
     """
-    from ropewalk.errors import UnitError
-
     try:
         if unit is None:
             if not isinstance(value, str):
-                raise UnreadableText('a unit is missing, write e.g. rw.Q(300, "kN")')
+                raise UnreadableTextError('a unit is missing, write e.g. rw.Q(300, "kN")')
             number, unit_quantity = read_text(value)
             return unit_quantity.__class__(number, unit_quantity.units)
         unit_quantity = read_unit(unit)
-    except UnreadableText as reason:
+    except UnreadableTextError as reason:
         raise UnitError(f"Q(): {reason}", "Q", "unit") from None
-    return unit_quantity.__class__(_plain(value), unit_quantity.units)
-
-
-def _plain(value: Any) -> Any:
-    """Numbers as they are, containers as an array; refuses what is no number."""
-    import numpy as np
-
-    from ropewalk.errors import UnitError
-
-    if hasattr(value, "magnitude") or isinstance(value, (str, bytes, bool, type(None))):
+    if hasattr(value, "magnitude") or isinstance(value, str):
         raise UnitError(f"Q(): the value must be a plain number, got {value!r}", "Q", "value")
-    if isinstance(value, (int, float)):
-        return value
-    array = np.asarray(value)
-    if array.dtype.kind not in "iuf":
-        raise UnitError(f"Q(): the value must be numbers, got {array.dtype} values", "Q", "value")
-    return array
+    try:
+        numbers = scaled(value, 1.0)
+    except RefusedError as refusal:
+        kind = f" ({refusal.kind})" if refusal.kind else ""
+        raise UnitError(
+            f"Q(): the value must be a plain number or an array, got {value!r}{kind}", "Q", "value"
+        ) from None
+    return unit_quantity.__class__(numbers, unit_quantity.units)
 
 
 _DECIMAL = re.compile(r"[+-]?(?:\d[\d_]*\.?\d*|\.\d+)(?:[eE][+-]?\d+)?")
@@ -148,20 +142,20 @@ def _read_number(text: str) -> tuple[float, int]:
         sign, whole, numerator, denominator = match.groups()
         top, bottom = int(numerator), int(denominator)
         if bottom == 0 or (whole and top >= bottom):
-            raise UnreadableText(f"{match.group()} is not a fraction")
+            raise UnreadableTextError(f"{match.group()} is not a fraction")
         value = float(int(whole or 0) + Fraction(top, bottom))
         return -value if sign == "-" else value, match.end()
     if match := _DECIMAL.match(text):
         if text[match.end() : match.end() + 1] == ",":
-            raise UnreadableText("numbers are written with a decimal point and without commas")
+            raise UnreadableTextError("numbers are written with a decimal point and without commas")
         return float(match.group()), match.end()
-    raise UnreadableText("it does not begin with a number")
+    raise UnreadableTextError("it does not begin with a number")
 
 
 def read_unit(text: str) -> Quantity:
     """Quantity 1 of a unit in `ropewalk.units`; refuses the bare word ton."""
     if not isinstance(text, str):
-        raise UnreadableText(f"a unit is text such as 'lbf', got {text!r}")
+        raise UnreadableTextError(f"a unit is text such as 'lbf', got {text!r}")
     application = registry()
     return _read_unit(text, application.Quantity)
 
@@ -169,13 +163,13 @@ def read_unit(text: str) -> Quantity:
 @lru_cache(maxsize=1024)
 def _read_unit(text: str, quantity_class: type[Any]) -> Quantity:
     if _TON.search(text):
-        raise UnreadableText(TONS)
+        raise UnreadableTextError(TONS)
     if not _UNIT.fullmatch(text):
-        raise UnreadableText(f"{text!r} is not a unit")
+        raise UnreadableTextError(f"{text!r} is not a unit")
     with _lock:
         try:
             unit: Quantity = quantity_class(1, text)
         except Exception as reason:  # pint raises its own, ValueError, TypeError and others here
             hint = "; write products with *, e.g. ft*lbf" if "-" in text else ""
-            raise UnreadableText(f"the unit {text!r} is not known{hint}") from reason
+            raise UnreadableTextError(f"the unit {text!r} is not known{hint}") from reason
     return unit

@@ -123,6 +123,19 @@ def test_foreign_registry_converts_by_its_own_definitions() -> None:
     assert back.to("kip").magnitude == pytest.approx(2.0, rel=1e-15)
 
 
+def test_small_registry_of_someones_own_is_served(tmp_path: Any) -> None:
+    definitions = tmp_path / "units.txt"
+    definitions.write_text(
+        "meter = [length] = m\nkilogram = [mass] = kg\nsecond = [time] = s\n"
+        "newton = kilogram * meter / second ** 2 = N\n"
+    )
+    small: Any = pint.UnitRegistry(str(definitions), cache_folder=None)
+    result = rw.sheave.bearing_pressure(
+        small.Quantity(1000.0, "N"), small.Quantity(0.01, "m"), small.Quantity(1.0, "m")
+    )
+    assert result == rw.Q(200_000, "Pa"), "a stress it cannot name comes in ropewalk's registry"
+
+
 def test_scalars_of_any_number_type() -> None:
     for value in (3, 3.0, np.float32(3), np.int16(3), Fraction(3), Decimal(3), np.array(3)):
         assert to_si("rig.load", "part", rw.units.Quantity(value, "kN"), "force") == 3000.0

@@ -4,6 +4,8 @@ from __future__ import annotations
 
 import math
 import pickle
+from decimal import Decimal
+from fractions import Fraction
 from typing import Any
 
 import numpy as np
@@ -143,10 +145,13 @@ def test_text_of_any_number_reads_back(number: float, unit: str) -> None:
 def test_q_takes_numbers_in_any_container() -> None:
     for value in ([1, 2], (1, 2), range(1, 3), np.array([1, 2]), pd.Series([1, 2], index=[7, 9])):
         assert rw.Q(value, "kip").magnitude.tolist() == [1, 2]
-    assert rw.Q(30, "kip").magnitude == 30
+    for number in (30, 30.0, np.float32(30), Fraction(30), Decimal(30)):
+        assert rw.Q(number, "kip").magnitude == 30
 
 
-@pytest.mark.parametrize("value", [None, True, "30", b"30", rw.Q(1, "m"), [1j], ["a"], [None]])
+@pytest.mark.parametrize(
+    "value", [None, True, "30", b"30", rw.Q(1, "m"), [1j], ["a"], [None], [True, 2]]
+)
 def test_q_refuses_what_is_no_number(value: Any) -> None:
     with pytest.raises(UnitError, match=r"Q\(\): the value must be"):
         rw.Q(value, "kip")
