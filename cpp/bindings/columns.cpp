@@ -30,8 +30,8 @@ bool carries_unit(py::handle value) {
   return false;
 }
 
-[[noreturn]] void refuse_unit(std::string_view where, std::string_view field,
-                              std::string_view unit, py::handle value) {
+[[noreturn]] void refuse_unit(std::string_view where, std::string_view field, std::string_view unit,
+                              py::handle value) {
   refuse(where, field, unit,
          "an object with a unit (" + type_name(value) +
              "); the function of the same name outside ropewalk.si takes quantities");
@@ -54,7 +54,8 @@ double plain_scalar(std::string_view where, std::string_view field, std::string_
 void refuse_units_inside(std::string_view where, std::string_view field, std::string_view unit,
                          py::handle sequence) {
   for (const py::handle item : sequence) {
-    if (carries_unit(item) && !py::isinstance<py::array>(item)) refuse_unit(where, field, unit, item);
+    if (carries_unit(item) && !py::isinstance<py::array>(item))
+      refuse_unit(where, field, unit, item);
     if (PyBool_Check(item.ptr())) refuse(where, field, unit, "a boolean");
     if (PyList_Check(item.ptr()) || PyTuple_Check(item.ptr())) {
       refuse_units_inside(where, field, unit, item);
@@ -78,8 +79,7 @@ Array float_array(std::string_view where, std::string_view field, std::string_vi
   const char kind = array.dtype().kind();
   // An empty list has no type of its own; NumPy calls it float.
   if (kind != 'f' && kind != 'i' && kind != 'u') {
-    refuse(where, field, unit,
-           "an array of dtype " + py::str(array.dtype()).cast<std::string>());
+    refuse(where, field, unit, "an array of dtype " + py::str(array.dtype()).cast<std::string>());
   }
   return Array::ensure(array);
 }

@@ -64,8 +64,8 @@ class Columns {
   }
 
  private:
-  std::vector<py::object> keep_;       // owners of the array memory
-  std::vector<double> numbers_;        // storage of the plain numbers
+  std::vector<py::object> keep_;  // owners of the array memory
+  std::vector<double> numbers_;   // storage of the plain numbers
   std::vector<Column> columns_;
   std::vector<py::ssize_t> shape_;
   std::size_t rows_ = 1;
@@ -92,8 +92,7 @@ struct RowFunction {
 /// Runs a row function on what Python handed over. Scalars give a float, arrays an array of the
 /// common shape. A NaN can only come back together with the status that explains it.
 [[nodiscard]] SiResult call_row(const RowFunction& function, const std::vector<py::handle>& values,
-                                std::string_view outside_validity, bool return_status,
-                                int threads);
+                                std::string_view outside_validity, bool return_status, int threads);
 
 /// The same end for batches that are not row functions: raises, warns or stays silent as the
 /// policy says, and returns the values with or without status. `explain(row, policy)` evaluates
@@ -141,8 +140,7 @@ const RowFunction& row_function(std::index_sequence<I...>) {
       unit_text<Result>(),
       QuantityName<Result>::dimensions,
       [](const double* row, Policy policy, RowStatus& status) {
-        const auto [value, s] =
-            Model<F>{}.evaluate(policy, from_si<argument_t<F, I>>(row[I])...);
+        const auto [value, s] = Model<F>{}.evaluate(policy, from_si<argument_t<F, I>>(row[I])...);
         status = s;
         return to_si(value);
       },

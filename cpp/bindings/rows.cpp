@@ -10,9 +10,7 @@ std::vector<const RowFunction*>& recorded() {
   return functions;
 }
 
-py::tuple dimensions_tuple(const Dimensions& d) {
-  return py::make_tuple(d[0], d[1], d[2], d[3]);
-}
+py::tuple dimensions_tuple(const Dimensions& d) { return py::make_tuple(d[0], d[1], d[2], d[3]); }
 
 constexpr RowStatus no_value = RowStatus::inadmissible | RowStatus::not_finite;
 
@@ -26,8 +24,7 @@ std::size_t first_with(const std::uint8_t* status, std::size_t rows, RowStatus b
 [[noreturn]] void rethrow_row(std::string_view where, std::size_t row, std::size_t rows,
                               Policy policy,
                               const std::function<void(std::size_t, Policy)>& explain) {
-  const std::string prefix =
-      "row " + std::to_string(row) + " of " + std::to_string(rows) + ": ";
+  const std::string prefix = "row " + std::to_string(row) + " of " + std::to_string(rows) + ": ";
   try {
     explain(row, policy);
   } catch (const ValidityError& error) {
@@ -44,9 +41,9 @@ Policy parse_policy(std::string_view where, std::string_view text) {
   if (text == "raise") return Policy::raise;
   if (text == "warn") return Policy::warn;
   if (text == "ignore") return Policy::ignore;
-  throw InadmissibleError(where, "outside_validity",
-                          "outside_validity must be 'raise', 'warn' or 'ignore', got '" +
-                              std::string(text) + "'");
+  throw InadmissibleError(
+      where, "outside_validity",
+      "outside_validity must be 'raise', 'warn' or 'ignore', got '" + std::string(text) + "'");
 }
 
 void check_threads(std::string_view where, int threads) {
@@ -61,9 +58,8 @@ bool interrupt_asked() {
   return PyErr_CheckSignals() != 0;
 }
 
-SiResult finish_batch(std::string_view where, const BatchReport& report,
-                      py::array_t<double> values, py::array_t<std::uint8_t> status, Policy policy,
-                      bool return_status,
+SiResult finish_batch(std::string_view where, const BatchReport& report, py::array_t<double> values,
+                      py::array_t<std::uint8_t> status, Policy policy, bool return_status,
                       const std::function<void(std::size_t, Policy)>& explain) {
   if (report.stopped) throw py::error_already_set();
   const auto rows = static_cast<std::size_t>(status.size());
@@ -136,9 +132,7 @@ SiResult call_row(const RowFunction& function, const std::vector<py::handle>& va
                       });
 }
 
-void record_signature(const RowFunction& function) {
-  recorded().push_back(&function);
-}
+void record_signature(const RowFunction& function) { recorded().push_back(&function); }
 
 py::dict signatures() {
   py::dict all;

@@ -11,7 +11,7 @@ namespace ropewalk {
 /// What is known of one row of a batch. Bits, so that a row can carry more than one.
 enum class RowStatus : std::uint8_t {
   ok = 0,
-  inadmissible = 1,      ///< an argument no formula can take (NaN, negative diameter …); value is NaN
+  inadmissible = 1,  ///< an argument no formula can take (NaN, negative diameter …); value is NaN
   outside_validity = 2,  ///< computed, but outside the range its source gives
   not_finite = 4,        ///< the formula overflowed; value is NaN
 };
@@ -19,9 +19,7 @@ enum class RowStatus : std::uint8_t {
 [[nodiscard]] constexpr RowStatus operator|(RowStatus a, RowStatus b) noexcept {
   return static_cast<RowStatus>(static_cast<std::uint8_t>(a) | static_cast<std::uint8_t>(b));
 }
-constexpr RowStatus& operator|=(RowStatus& a, RowStatus b) noexcept {
-  return a = a | b;
-}
+constexpr RowStatus& operator|=(RowStatus& a, RowStatus b) noexcept { return a = a | b; }
 [[nodiscard]] constexpr bool has(RowStatus status, RowStatus bit) noexcept {
   return (static_cast<std::uint8_t>(status) & static_cast<std::uint8_t>(bit)) != 0;
 }

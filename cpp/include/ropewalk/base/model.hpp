@@ -25,7 +25,8 @@ namespace ropewalk {
 namespace detail {
 
 template <class F>
-inline constexpr std::size_t arity = std::tuple_size_v<std::remove_cvref_t<decltype(F::parameters)>>;
+inline constexpr std::size_t arity =
+    std::tuple_size_v<std::remove_cvref_t<decltype(F::parameters)>>;
 
 template <class F, std::size_t I>
 using argument_t =

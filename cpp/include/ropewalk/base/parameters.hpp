@@ -18,7 +18,8 @@ inline constexpr Interval positive_force_range = above_up_to(0.0 * newton, 1e9 *
 inline constexpr Interval depth_range = between(0.0 * meter, 20'000.0 * meter, guard);
 inline constexpr Interval length_range = above_up_to(0.0 * meter, 20'000.0 * meter, guard);
 inline constexpr Interval stress_range = above_up_to(0.0 * pascal, 1e11 * pascal, guard);
-inline constexpr Interval ratio_range = between(from_si<Number>(0.0), from_si<Number>(1.0), definition);
+inline constexpr Interval ratio_range =
+    between(from_si<Number>(0.0), from_si<Number>(1.0), definition);
 inline constexpr Interval positive_ratio_range =
     above_up_to(from_si<Number>(0.0), from_si<Number>(1.0), definition);
 
@@ -44,13 +45,14 @@ inline constexpr Parameter<Number> lead_sheaves{"lead_sheaves", whole_between(0,
 
 // Strings
 inline constexpr Parameter<Length> depth{"depth", depth_range};
-inline constexpr Parameter<Length> stand_length{
-    "stand_length", above_up_to(0.0 * meter, 100.0 * meter, guard)};
+inline constexpr Parameter<Length> stand_length{"stand_length",
+                                                above_up_to(0.0 * meter, 100.0 * meter, guard)};
 inline constexpr Parameter<Force> block_weight{"block_weight", force_range};
 inline constexpr Parameter<ForcePerLength> pipe_weight{
     "pipe_weight",
     between(from_si<ForcePerLength>(0.0), from_si<ForcePerLength>(100'000.0), guard)};
 inline constexpr Parameter<Density> mud_density{
-    "mud_density", between(0.0 * kilogram_per_cubic_meter, 4'000.0 * kilogram_per_cubic_meter, guard)};
+    "mud_density",
+    between(0.0 * kilogram_per_cubic_meter, 4'000.0 * kilogram_per_cubic_meter, guard)};
 
 }  // namespace ropewalk::params

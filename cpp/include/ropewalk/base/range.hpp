@@ -36,9 +36,7 @@ struct Interval {
 };
 
 /// Everything finite.
-[[nodiscard]] constexpr Interval any_finite() noexcept {
-  return {};
-}
+[[nodiscard]] constexpr Interval any_finite() noexcept { return {}; }
 
 /// low ≤ x ≤ high.
 template <class Q>
@@ -53,7 +51,8 @@ template <class Q>
 }
 
 /// Whole numbers low … high.
-[[nodiscard]] constexpr Interval whole_between(int low, int high, std::string_view source) noexcept {
+[[nodiscard]] constexpr Interval whole_between(int low, int high,
+                                               std::string_view source) noexcept {
   return {.low = static_cast<double>(low),
           .high = static_cast<double>(high),
           .whole = true,

@@ -45,8 +45,6 @@ inline constexpr Angle degree = (pi / 180.0) * radian;
 }
 
 /// An angle as the plain number of radians, for sines and for formulas fitted in plain numbers.
-[[nodiscard]] constexpr double in_radians(Angle angle) noexcept {
-  return to_si(angle);
-}
+[[nodiscard]] constexpr double in_radians(Angle angle) noexcept { return to_si(angle); }
 
 }  // namespace ropewalk

@@ -16,11 +16,11 @@ using Dimensions = std::array<int, 4>;
 template <class Q>
 struct QuantityName;
 
-#define ROPEWALK_QUANTITY(TYPE, SYMBOL, ...)                     \
-  template <>                                                    \
-  struct QuantityName<TYPE> {                                    \
-    static constexpr std::string_view symbol = SYMBOL;           \
-    static constexpr Dimensions dimensions = {__VA_ARGS__};      \
+#define ROPEWALK_QUANTITY(TYPE, SYMBOL, ...)                \
+  template <>                                               \
+  struct QuantityName<TYPE> {                               \
+    static constexpr std::string_view symbol = SYMBOL;      \
+    static constexpr Dimensions dimensions = {__VA_ARGS__}; \
   };
 ROPEWALK_QUANTITY(Number, "", 0, 0, 0, 0)
 ROPEWALK_QUANTITY(Length, "m", 1, 0, 0, 0)
