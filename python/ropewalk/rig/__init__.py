@@ -1,0 +1,49 @@
+"""Rigs: the file that describes one, and the hoist it describes.
+
+>>> import ropewalk as rw
+>>> rig = rw.load_rig(rw.rig.example("rig7"))
+>>> rig.name, rig.reeving.lines
+('Rig 7', 10)
+"""
+
+from __future__ import annotations
+
+from importlib.resources import files
+from pathlib import Path
+
+from ropewalk.rig.assembly import Block, Life, Limits, ReferenceLife, Rig, Sheaves, load_rig
+from ropewalk.rig.file import RigFileError
+from ropewalk.rig.plan import Operation
+
+__all__ = [
+    "Block",
+    "Life",
+    "Limits",
+    "Operation",
+    "ReferenceLife",
+    "Rig",
+    "RigFileError",
+    "Sheaves",
+    "example",
+    "load_rig",
+]
+
+
+def example(name: str) -> Path:
+    """Path of a rig file that comes with ropewalk; all of them are invented.
+
+    Parameters
+    ----------
+    name
+        ``"rig7"``.
+
+    Raises
+    ------
+    RigFileError
+        If there is no such example; the message lists those there are.
+    """
+    folder = files("ropewalk") / "data" / "rigs"
+    known = sorted(Path(str(item)).stem for item in folder.iterdir())
+    if name not in known:
+        raise RigFileError(f"rig.example(): no example {name!r}; there are: {', '.join(known)}")
+    return Path(str(folder / f"{name}.toml"))

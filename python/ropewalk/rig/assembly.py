@@ -1,0 +1,255 @@
+"""The hoist a rig file describes, as objects of the subjects it is made of."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from contextlib import contextmanager
+from dataclasses import dataclass
+from pathlib import Path
+from typing import TYPE_CHECKING
+
+from ropewalk.errors import RopewalkError
+from ropewalk.rig.file import RigFileError, read_rig_file
+from ropewalk.rig.plan import SERVICES, Operation
+
+if TYPE_CHECKING:
+    from collections.abc import Mapping
+
+    from ropewalk.drillstring import DrillString
+    from ropewalk.reeving import Reeving
+    from ropewalk.rig.sections import OperationSection, RigFile
+    from ropewalk.rope import Rope
+
+
+@dataclass(frozen=True, slots=True)
+class Sheaves:
+    """Sheaves of one block; diameter in m."""
+
+    diameter: float
+    groove_material: str
+
+
+@dataclass(frozen=True, slots=True)
+class Block:
+    """The traveling block: weight in N, length of line between the blocks in m."""
+
+    sheaves: Sheaves
+    weight: float
+    highest: float
+    lowest: float
+
+
+@dataclass(frozen=True, slots=True)
+class ReferenceLife:
+    """One known life that scales the relative models, in SI."""
+
+    cycles: float
+    rope_tension: float
+    sheave_diameter: float
+    note: str
+
+
+@dataclass(frozen=True, slots=True)
+class Life:
+    """What the life models need and nobody publishes."""
+
+    scatter_lg: float
+    scatter_note: str
+    reference: ReferenceLife | None
+    power_law: tuple[float, float] | None
+    power_law_note: str
+    rope_factor: float | None
+    rope_factor_note: str
+
+
+@dataclass(frozen=True, slots=True)
+class Limits:
+    """The limits asked for; overpull in N."""
+
+    design_factor_standard: str
+    overpull: float
+
+
+@dataclass(frozen=True, slots=True)
+class Rig:
+    """A hoist: rope, reeving, blocks, strings, well plan. Made by `load_rig`."""
+
+    name: str
+    site: str
+    invented: bool
+    rope: Rope
+    reeving: Reeving
+    crown: Sheaves
+    block: Block
+    strings: Mapping[str, DrillString]
+    operations: tuple[Operation, ...]
+    life: Life
+    limits: Limits
+
+    @property
+    def heaviest_trip(self) -> Operation:
+        """The round trip of the plan with the largest hook load."""
+        trips = [one for one in self.operations if one.kind == "round trip"]
+        if not trips:
+            raise RigFileError(f"{self.name}: the plan has no round trip to count life in")
+        return max(trips, key=lambda one: one.heaviest_hook_load(self.block.weight))
+
+
+def load_rig(path: str | Path) -> Rig:
+    """Read a rig file and put the hoist together.
+
+    Parameters
+    ----------
+    path
+        A rig file (TOML).
+
+    Returns
+    -------
+    Rig
+        Frozen; numbers in SI.
+
+    Raises
+    ------
+    RigFileError
+        If the file cannot be used; the message names every wrong place.
+
+    Examples
+    --------
+    >>> import ropewalk as rw
+    >>> rig = rw.load_rig(rw.rig.example("rig7"))
+    >>> len(rig.operations)
+    7
+    """
+    file = read_rig_file(path)
+    try:
+        return _assemble(file)
+    except RopewalkError as error:
+        raise RigFileError(f"{Path(path).name}: {error}", Path(path).name) from error
+
+
+def _assemble(file: RigFile) -> Rig:
+    from ropewalk._units import Q
+    from ropewalk.reeving import Reeving
+    from ropewalk.rope import Rope
+
+    if file.block.lowest <= file.block.highest:
+        raise RigFileError("block.lowest must be more than block.highest: line between the blocks")
+    strings = _strings(file)
+    rope = Rope(file.rope.construction, grade=file.rope.grade, diameter=Q(file.rope.diameter, "m"))
+    _check_tables(file, rope)
+    return Rig(
+        name=file.rig.name,
+        site=file.rig.site,
+        invented=file.rig.invented,
+        rope=rope,
+        reeving=Reeving(
+            lines=file.reeving.lines,
+            sheave_friction=file.reeving.sheave_friction,
+            lead_sheaves=file.reeving.lead_sheaves,
+            dead_line_sheave_turns=file.reeving.dead_line_sheave_turns,
+        ),
+        crown=Sheaves(file.crown.sheave_diameter, file.crown.groove_material),
+        block=Block(
+            Sheaves(file.block.sheave_diameter, file.block.groove_material),
+            file.block.weight,
+            file.block.highest,
+            file.block.lowest,
+        ),
+        strings=strings,
+        operations=tuple(
+            _operation(one, strings, f"operation[{i}]") for i, one in enumerate(file.operation, 1)
+        ),
+        life=_life(file),
+        limits=Limits(file.limits.design_factor_standard, file.limits.overpull),
+    )
+
+
+def _check_tables(file: RigFile, rope: Rope) -> None:
+    """Refuse what a table does not have, or a sheave smaller than the rope, by its key."""
+    from ropewalk import design_factor, sheave, si
+
+    for key, section in (("crown", file.crown), ("block", file.block)):
+        with _named(f"{key}.sheave_diameter"):
+            si.sheave.bend_ratio(section.sheave_diameter, rope.diameter_si)
+        with _named(f"{key}.groove_material"):
+            sheave.bearing_pressure_limit(section.groove_material, rope.rope_class, "regular")
+    with _named("limits.design_factor_standard"):
+        for service in SERVICES:
+            design_factor.minimum(service, file.limits.design_factor_standard)
+
+
+@contextmanager
+def _named(key: str) -> Iterator[None]:
+    """Put the key of the rig file before the message of a subject."""
+    try:
+        yield
+    except RopewalkError as error:
+        raise RigFileError(f"{key}: {error}") from error
+
+
+def _strings(file: RigFile) -> dict[str, DrillString]:
+    from ropewalk._units import Q
+    from ropewalk.drillstring import DrillString, Section
+
+    return {
+        name: DrillString(
+            [
+                Section(part.name, Q(part.length, "m"), Q(part.mass_per_length, "kg/m"))
+                for part in parts
+            ],
+            mud_density=Q(file.mud.density, "kg/m**3"),
+            steel_density=Q(file.mud.steel_density, "kg/m**3"),
+        )
+        for name, parts in file.string.items()
+    }
+
+
+def _operation(
+    section: OperationSection, strings: Mapping[str, DrillString], place: str
+) -> Operation:
+    if section.string not in strings:
+        known = ", ".join(sorted(strings))
+        raise RigFileError(f"{place}.string: no string {section.string!r}; there are: {known}")
+    string = strings[section.string]
+    from_depth = section.from_depth or 0.0
+    if section.kind in ("drilling", "short trip", "coring") and section.from_depth is None:
+        raise RigFileError(f"{place}.from_depth: missing; {section.kind} goes from depth to depth")
+    if from_depth >= section.depth:
+        raise RigFileError(f"{place}.from_depth must be less than depth")
+    if section.kind == "drilling" and section.passes is None:
+        raise RigFileError(
+            f"{place}.passes: missing; 3 with a kelly and a reaming pass, 2 without the reaming pass"
+        )
+    if section.depth > string.length_si * (1.0 + 1e-9):
+        raise RigFileError(
+            f"{place}.depth = {section.depth:.6g} m is more than the length of string "
+            f"{section.string!r}, {string.length_si:.6g} m"
+        )
+    return Operation(
+        kind=section.kind,
+        string_name=section.string,
+        string=string,
+        depth=section.depth,
+        from_depth=from_depth,
+        stand_length=section.stand_length,
+        times=section.times,
+        drag_up=section.drag_up,
+        drag_down=section.drag_down,
+        passes=section.passes or 0.0,
+    )
+
+
+def _life(file: RigFile) -> Life:
+    reference, law, proof = file.life.reference, file.life.power_law, file.life.force_history
+    return Life(
+        scatter_lg=file.life.scatter_lg,
+        scatter_note=file.life.scatter_note,
+        reference=reference
+        and ReferenceLife(
+            reference.cycles, reference.rope_tension, reference.sheave_diameter, reference.note
+        ),
+        power_law=law and (law.scale, law.exponent),
+        power_law_note=law.note if law else "",
+        rope_factor=proof.rope_factor if proof else None,
+        rope_factor_note=proof.note if proof else "",
+    )

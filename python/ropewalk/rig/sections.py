@@ -1,0 +1,172 @@
+"""The tables of a rig file: every parameter of a rig once, with its kind, default and meaning.
+
+Quantities are written with their unit ("1.375 in"); bare numbers stand for counts and shares only.
+A default is given only where a source or the definition of the thing names one.
+"""
+
+from __future__ import annotations
+
+from typing import Annotated, Literal
+
+from pydantic import Field
+
+from ropewalk.rig._fields import (
+    Count,
+    Density,
+    Force,
+    ForceOrZero,
+    Friction,
+    Length,
+    LengthOrZero,
+    MassPerLength,
+    Positive,
+    Section,
+    Share,
+)
+
+
+class RigSection(Section):
+    """``[rig]``: what the file describes."""
+
+    name: str = Field(description="Name of the rig.")
+    site: str = Field(default="", description="Field or location.")
+    invented: bool = Field(default=False, description="True: no such rig exists; an example.")
+
+
+class RopeSection(Section):
+    """``[rope]``: the drilling line, from the catalog."""
+
+    construction: str = Field(description='Construction as in the catalog, "6x19 IWRC".')
+    grade: str = Field(description='Grade as in the catalog, "EIPS".')
+    diameter: Length = Field(description="Nominal diameter.")
+
+
+class ReevingSection(Section):
+    """``[reeving]``: how the line is strung."""
+
+    lines: Count = Field(description="Lines strung between the blocks.")
+    sheave_friction: Friction = Field(
+        description='"roller", "plain", or the tension ratio of one turning sheave.'
+    )
+    lead_sheaves: Annotated[int, Field(ge=0)] = Field(
+        default=0, description="Turning sheaves between crown and drum; 0 where there are none."
+    )
+    dead_line_sheave_turns: bool = Field(
+        default=False, description="True if the dead-line sheave is free to turn."
+    )
+
+
+class SheavesSection(Section):
+    """``[crown]``: the sheaves of the crown block."""
+
+    sheave_diameter: Length = Field(description="Tread diameter of the sheaves.")
+    groove_material: str = Field(description='Groove material, "manganese steel".')
+
+
+class BlockSection(SheavesSection):
+    """``[block]``: the traveling block and its travel."""
+
+    weight: Force = Field(description="Block, hook, top drive: all that stays on the lines.")
+    highest: Length = Field(
+        description="Length of line between crown and block, block at its highest."
+    )
+    lowest: Length = Field(description="The same with the block at its lowest.")
+
+
+class MudSection(Section):
+    """``[mud]``."""
+
+    density: Density = Field(description="Density of the mud in the hole.")
+    steel_density: Density = Field(description="Density of the steel of the strings.")
+
+
+class TubularSection(Section):
+    """One part of a string, counted from the bit upwards."""
+
+    name: str = Field(description="What it is.")
+    length: Length = Field(description="Length of this part; the topmost part fills the hole.")
+    mass_per_length: MassPerLength = Field(description="Mass per length in air, joints included.")
+
+
+class OperationSection(Section):
+    """``[[operation]]``: one line of the well plan."""
+
+    kind: Literal["drilling", "round trip", "short trip", "coring", "casing"]
+    string: str = Field(description="Name of the string in [string].")
+    depth: Length = Field(description="Depth reached, or from which the trip starts.")
+    from_depth: LengthOrZero | None = Field(
+        default=None, description="Depth where drilling, coring or the short trip begins."
+    )
+    stand_length: Length = Field(description="Length of one stand, or casing joint.")
+    times: Count = Field(default=1, description="How often.")
+    drag_up: Share = Field(
+        default=0.0, description="Drag when hoisting, as a share of the weight in mud."
+    )
+    drag_down: Share = Field(
+        default=0.0, description="Drag when lowering, as a share of the weight in mud."
+    )
+    passes: Positive | None = Field(
+        default=None,
+        description="Drilling: trips of work per depth drilled; 3 with a kelly and reaming.",
+    )
+
+
+class ReferenceLifeSection(Section):
+    """``[life.reference]``: one known life, which scales the relative models."""
+
+    cycles: Positive = Field(description="Bending cycles to discard at the reference point.")
+    rope_tension: Force = Field(description="Rope tension there.")
+    sheave_diameter: Length = Field(description="Sheave diameter there.")
+    note: str = Field(description="Where the life comes from.")
+
+
+class PowerLawSection(Section):
+    """``[life.power_law]``: two parameters fitted elsewhere."""
+
+    scale: Positive = Field(description="Cycles at bearing pressure equal to wire strength.")
+    exponent: Positive = Field(description="Exponent of the bearing-pressure ratio.")
+    note: str = Field(description="Where the parameters come from.")
+
+
+class CraneProofSection(Section):
+    """``[life.force_history]``: what the proof by force history needs."""
+
+    rope_factor: Positive = Field(description="Product of the rope factors f_f.")
+    note: str = Field(description="Where the factor comes from.")
+
+
+class LifeSection(Section):
+    """``[life]``: what the life models need and nobody publishes."""
+
+    scatter_lg: Share = Field(description="Standard deviation of the decimal logarithm of life.")
+    scatter_note: str = Field(description="Where the scatter comes from.")
+    reference: ReferenceLifeSection | None = None
+    power_law: PowerLawSection | None = None
+    force_history: CraneProofSection | None = None
+
+
+class LimitsSection(Section):
+    """``[limits]``: the limits asked for."""
+
+    design_factor_standard: str = Field(
+        description="Key of the table of minimum design factors to hold."
+    )
+    overpull: ForceOrZero = Field(
+        description="Pull beyond the string weight allowed on a stuck string."
+    )
+
+
+class RigFile(Section):
+    """A whole rig file."""
+
+    ropewalk: Literal[1] = Field(description="Version of the file's layout.")
+    rig: RigSection
+    rope: RopeSection
+    reeving: ReevingSection
+    crown: SheavesSection
+    block: BlockSection
+    mud: MudSection
+    string: dict[str, Annotated[list[TubularSection], Field(min_length=1)]]
+    operation: Annotated[list[OperationSection], Field(min_length=1)]
+    life: LifeSection
+    limits: LimitsSection

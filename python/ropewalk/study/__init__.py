@@ -1,0 +1,8 @@
+"""Studies over many designs."""
+
+from __future__ import annotations
+
+from ropewalk.study.section import sheave_windows
+from ropewalk.study.sheave_life import sheave_life
+
+__all__ = ["sheave_life", "sheave_windows"]

@@ -1,0 +1,103 @@
+"""The life models a rig file has constants for, in the form a study takes them."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import TYPE_CHECKING, Any
+
+import numpy as np
+import numpy.typing as npt
+
+from ropewalk._units import Q
+
+if TYPE_CHECKING:
+    from ropewalk.rig import Life
+    from ropewalk.rope import Rope
+
+Array = npt.NDArray[np.float64]
+
+
+@dataclass(frozen=True, slots=True)
+class LifeModel:
+    """A fatigue model with the name it has in a study.
+
+    Attributes
+    ----------
+    name
+        Name in tables and legends.
+    model
+        One of the models of `ropewalk.fatigue`.
+    rope_class
+        Class of rope the model is published for; empty if it is for any.
+    """
+
+    name: str
+    model: Any
+    rope_class: str = ""
+
+    @property
+    def source(self) -> str:
+        """Publication the model is from."""
+        return str(self.model.source)
+
+    def cycles_si(
+        self,
+        tension: npt.ArrayLike,
+        rope: Rope,
+        sheave_diameter: Array,
+        life_factor: float = 1.0,
+    ) -> tuple[Array, npt.NDArray[np.bool_]]:
+        """Return cycles, and where the model is outside its published range.
+
+        Parameters
+        ----------
+        tension
+            Rope tension, N; shapes of `tension` and `sheave_diameter` are broadcast.
+        rope
+            The rope.
+        sheave_diameter
+            Tread diameter, m.
+        life_factor
+            Multiplies the life.
+        """
+        life = self.model.cycles(
+            rope_tension=Q(np.asarray(tension), "N"),
+            rope=rope,
+            sheave_diameter=Q(sheave_diameter, "m"),
+            life_factor=life_factor,
+            outside_validity="ignore",
+        )
+        outside = np.asarray(life.status) != 0
+        if self.rope_class and rope.rope_class != self.rope_class:
+            outside = np.ones_like(outside)
+        return np.asarray(life.cycles), outside
+
+
+def models_of(life: Life, rope: Rope) -> tuple[LifeModel, ...]:
+    """Every life model the rig file gives the constants for.
+
+    Parameters
+    ----------
+    life
+        The ``[life]`` of the rig.
+    rope
+        The rope that the constants belong to.
+    """
+    from ropewalk import fatigue
+
+    models = [LifeModel("bearing-pressure ratio", fatigue.DruckerTachau(), "6x19")]
+    if life.reference is not None:
+        reference: dict[str, Any] = {
+            "reference_life": life.reference.cycles,
+            "reference_tension": Q(life.reference.rope_tension, "N"),
+            "reference_rope_diameter": rope.diameter,
+            "reference_sheave_diameter": Q(life.reference.sheave_diameter, "m"),
+        }
+        models.append(LifeModel("lift-rope exponents", fatigue.En81(**reference)))
+        models.append(LifeModel("relative life by D/d", fatigue.HandbookRelativeLife(**reference)))
+    if life.power_law is not None:
+        scale, exponent = life.power_law
+        models.append(LifeModel("power law", fatigue.PowerLaw(scale, exponent, basis="discard")))
+    if life.rope_factor is not None:
+        models.append(LifeModel("force-history proof", fatigue.En13001(life.rope_factor)))
+    return tuple(models)
