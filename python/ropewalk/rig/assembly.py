@@ -218,7 +218,7 @@ def _operation(
         raise RigFileError(f"{place}.from_depth must be less than depth")
     if section.kind == "drilling" and section.passes is None:
         raise RigFileError(
-            f"{place}.passes: missing; 3 with a kelly and a reaming pass, 2 without the reaming pass"
+            f"{place}.passes: missing; 3 with a kelly and a reaming pass, 2 without reaming"
         )
     if section.depth > string.length_si * (1.0 + 1e-9):
         raise RigFileError(
