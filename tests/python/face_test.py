@@ -5,7 +5,6 @@ from __future__ import annotations
 import copy
 import dataclasses
 import pickle
-import timeit
 import warnings
 from typing import Any
 
@@ -122,22 +121,6 @@ def test_sections_are_put_between_the_summary_and_the_notes() -> None:
     assert titles[:3] == ["Parameters", "Returns", "Raises"]
     assert titles[-1] == "Examples"
     assert 'E.g. ``"30000 lbf"``.' in doc
-
-
-def test_a_call_costs_at_most_a_third_of_converting_its_arguments() -> None:
-    force, rope, sheave = rw.Q(30_000.0, "lbf"), rw.Q(1.25, "in"), rw.Q(50.0, "in")
-
-    def convert() -> None:
-        _ = force.to("N").magnitude, rope.to("m").magnitude, sheave.to("m").magnitude
-
-    def call() -> None:
-        rw.sheave.bearing_pressure(force, rope, sheave)
-
-    # In turn, and the quickest of each: other work on the machine only ever adds time.
-    times = [
-        (timeit.timeit(call, number=300), timeit.timeit(convert, number=300)) for _ in range(9)
-    ]
-    assert min(ours for ours, _ in times) <= min(plain for _, plain in times) / 3
 
 
 OBJECTS = [
