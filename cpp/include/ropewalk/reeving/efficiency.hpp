@@ -82,7 +82,7 @@ inline constexpr Model<FastLineFactor> fast_line_factor{};
 ///
 /// Every sheave now turns the other way and holds part of the load back, so the drum and its brake
 /// see less than W/N.
-/// Source: derived; hoisting with 1/K in the place of K. Number table in the tests.
+/// Source: derived; hoisting with 1/K in the place of K.
 struct LoweringEfficiency {
   static constexpr std::string_view name = "reeving.lowering_efficiency";
   static constexpr std::tuple parameters{params::lines, params::sheave_friction,
