@@ -66,19 +66,13 @@ class Arrangement {
 };
 
 /// True if the dead end goes over the crown to an anchor: N even.
-[[nodiscard]] constexpr bool has_dead_line(int lines) noexcept {
-  return lines % 2 == 0;
-}
+[[nodiscard]] constexpr bool has_dead_line(int lines) noexcept { return lines % 2 == 0; }
 
 /// Sheaves of the traveling block: N/2, or (N − 1)/2 for an odd number of lines.
-[[nodiscard]] constexpr int traveling_sheaves(int lines) noexcept {
-  return lines / 2;
-}
+[[nodiscard]] constexpr int traveling_sheaves(int lines) noexcept { return lines / 2; }
 
 /// Sheaves of the crown block, dead-line sheave included: N/2 + 1, or (N + 1)/2.
-[[nodiscard]] constexpr int crown_sheaves(int lines) noexcept {
-  return lines / 2 + 1;
-}
+[[nodiscard]] constexpr int crown_sheaves(int lines) noexcept { return lines / 2 + 1; }
 
 /// True if turning sheave m (1 … N) is on the crown, false if on the traveling block.
 [[nodiscard]] constexpr bool on_crown(int lines, int sheave) noexcept {
