@@ -1,4 +1,5 @@
 #include "common.hpp"
+#include "records.hpp"
 
 namespace ropewalk::bindings {
 void bind_rope(py::module_& core);
@@ -22,6 +23,7 @@ PYBIND11_MODULE(_core, core) {
   bind_design_factor(core);
   bind_drillstring(core);
   bind_work(core);
+  core.def("table", &table_records, py::arg("name"), "Rows of an embedded table as records.");
   core.def("signatures", &signatures,
            "Every row function with the dimensions (length, mass, time, angle) of its arguments "
            "and result, as the compiler knows them.");

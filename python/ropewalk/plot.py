@@ -39,7 +39,7 @@ def life_against_diameter(
     unit
         Unit of the diameter axis.
     band
-        Shade the band of scatter where it is known.
+        Shade the band of scatter where the model holds.
 
     Returns
     -------
@@ -76,15 +76,16 @@ def life_against_diameter(
                 diameter,
                 one.trips_low.to_numpy(),
                 one.trips_high.to_numpy(),
+                where=holds,
                 color=style["color"],
-                alpha=0.08,
+                alpha=0.12,
                 linewidth=0,
             )
-    _mark_limits(ax, here, factor)
     ax.set_yscale("log")
     ax.set_xlabel(f"sheave diameter [{unit}]")
     ax.set_ylabel("round trips to discard [1]")
     ax.set_xlim(diameter[0], diameter[-1])
+    _mark_limits(ax, here, factor)
     ax.grid(visible=True, which="major", color="#dddddd", linewidth=0.6)
     return ax
 
@@ -92,21 +93,23 @@ def life_against_diameter(
 def _mark_limits(ax: Axes, here: xr.Dataset, factor: float) -> None:
     """Mark recommended diameters, the pressure limit and the diameter of the rig."""
     marks = (
-        ("tread_condition_b", ":", "recommended, condition B"),
-        ("tread_condition_a", "--", "recommended, condition A"),
-        ("diameter_at_pressure_limit", "-", "bearing pressure at its limit"),
+        (float(here.tread_condition_b), ":", "recommended, condition B"),
+        (float(here.tread_condition_a), "--", "recommended, condition A"),
+        (float(here.diameter_at_pressure_limit), "-", "bearing pressure at its limit"),
+        (here.attrs["crown_sheave_diameter"], "-.", "as the rig has it"),
     )
-    for name, linestyle, text in marks:
-        position = float(here[name]) * factor
+    for meters, linestyle, text in marks:
+        position = meters * factor
         if ax.get_xlim()[0] <= position <= ax.get_xlim()[1]:
             ax.axvline(position, color="#222222", linestyle=linestyle, linewidth=0.9)
+            left, right = ax.get_xlim()
             ax.annotate(
                 text,
                 (position, 0.02),
                 xycoords=("data", "axes fraction"),
                 rotation=90,
                 fontsize=6.5,
-                ha="right",
+                ha="left" if position < left + 0.05 * (right - left) else "right",
                 va="bottom",
                 color="#222222",
             )

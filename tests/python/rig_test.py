@@ -142,3 +142,44 @@ def test_work_of_the_plan_is_that_of_its_parts() -> None:
         rw.Q(rig.block.weight, "N"),
     ).m_as("J")
     assert trip.work(rig.block.weight) == pytest.approx(5 * once, rel=1e-14)
+
+
+# Facts of the trade. Common practice, no source: the ranges are typed here a second time, and each
+# is tried on both sides of both ends.
+USUAL = [
+    ("rope.diameter", "in", 0.875, 2.0),
+    ("crown.sheave_diameter", "in", 42.0, 72.0),
+    ("crown.rated_load", "short_ton_force", 420.0, 1400.0),
+    ("block.sheave_diameter", "in", 24.0, 72.0),
+    ("block.rated_load", "short_ton_force", 100.0, 1250.0),
+    ("drawworks.power", "hp", 550.0, 4000.0),
+]
+
+
+def test_usual_ranges_are_those_of_the_trade() -> None:
+    found = rw.rig.practice(rw.load_rig(rw.rig.example("rig7")))
+    assert [(one.key, one.unit, one.low, one.high) for one in found] == USUAL
+    assert {one.standing for one in found} == {"common practice; no source"}
+    assert all(one.holds for one in found)
+
+
+@pytest.mark.parametrize(("key", "unit", "low", "high"), USUAL[1:])
+def test_unusual_parts_are_noticed(
+    tmp_path: Path, key: str, unit: str, low: float, high: float
+) -> None:
+    section, name = key.split(".")
+    for value, usual in ((low, True), (high, True), (0.99 * low, False), (1.01 * high, False)):
+        head, _, tail = RIG7.partition(f"[{section}]")
+        old = next(line for line in tail.splitlines() if line.startswith(name))
+        new = f'{name} = "{value!r} {unit}"'
+        rig = load(tmp_path, f"{head}[{section}]{tail.replace(old, new, 1)}")
+        found = {one.key: one for one in rw.rig.practice(rig)}[key]
+        assert found.holds is usual
+        assert found.value.m_as(unit) == pytest.approx(value, rel=1e-12)
+
+
+def test_every_line_size_of_the_trade_is_in_the_catalog() -> None:
+    """Drilling line 7/8 to 2 in: common practice, no source."""
+    sizes = {round(entry["diameter [m]"] / 0.0254, 6) for entry in rw.rope.catalog(grade="EIPS")}
+    assert min(sizes) == 0.875
+    assert max(sizes) == 2.0

@@ -83,7 +83,8 @@ def test_trip_strokes_of_rig7(rig: rw.Rig) -> None:
 
 def test_life_by_hand_for_one_design(rig: rw.Rig, data: xr.Dataset) -> None:
     """Power law, written out with NumPy alone: tensions, cycles, Miner sum, worst section."""
-    scale, exponent = rig.life.power_law or (0.0, 0.0)
+    assert rig.life.power_law is not None
+    scale, exponent = rig.life.power_law.scale, rig.life.power_law.exponent
     k, n, diameter = 1.04, 10, 48 * 0.0254
     rope_d, strength = rig.rope.diameter_si, rig.rope.wire_strength_si
     strokes = trip_strokes(rig.heaviest_trip, rig.block.weight)

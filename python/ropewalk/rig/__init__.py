@@ -11,12 +11,23 @@ from __future__ import annotations
 from importlib.resources import files
 from pathlib import Path
 
-from ropewalk.rig.assembly import Block, Life, Limits, ReferenceLife, Rig, Sheaves, load_rig
+from ropewalk.rig.assembly import (
+    Block,
+    FittedPowerLaw,
+    Life,
+    Limits,
+    ReferenceLife,
+    Rig,
+    Sheaves,
+    load_rig,
+)
 from ropewalk.rig.file import RigFileError
 from ropewalk.rig.plan import Operation
+from ropewalk.rig.practice import Usual, practice
 
 __all__ = [
     "Block",
+    "FittedPowerLaw",
     "Life",
     "Limits",
     "Operation",
@@ -24,8 +35,10 @@ __all__ = [
     "Rig",
     "RigFileError",
     "Sheaves",
+    "Usual",
     "example",
     "load_rig",
+    "practice",
 ]
 
 

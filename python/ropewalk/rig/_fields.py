@@ -47,6 +47,7 @@ Length = Annotated[float, _reader("length"), _POSITIVE]
 LengthOrZero = Annotated[float, _reader("length"), _NOT_NEGATIVE]
 Force = Annotated[float, _reader("force"), _POSITIVE]
 ForceOrZero = Annotated[float, _reader("force"), _NOT_NEGATIVE]
+Power = Annotated[float, _reader("power"), _POSITIVE]
 Density = Annotated[float, _reader("density"), _NOT_NEGATIVE]
 MassPerLength = Annotated[float, _reader("mass_per_length"), _NOT_NEGATIVE]
 

@@ -17,16 +17,17 @@ if TYPE_CHECKING:
 
     from ropewalk.drillstring import DrillString
     from ropewalk.reeving import Reeving
-    from ropewalk.rig.sections import OperationSection, RigFile
+    from ropewalk.rig.sections import OperationSection, RigFile, SheavesSection
     from ropewalk.rope import Rope
 
 
 @dataclass(frozen=True, slots=True)
 class Sheaves:
-    """Sheaves of one block; diameter in m."""
+    """Sheaves of one block: diameter in m, rating of the block in N."""
 
     diameter: float
     groove_material: str
+    rated_load: float
 
 
 @dataclass(frozen=True, slots=True)
@@ -46,6 +47,18 @@ class ReferenceLife:
     cycles: float
     rope_tension: float
     sheave_diameter: float
+    tension_exponent: float | None
+    note: str
+
+
+@dataclass(frozen=True, slots=True)
+class FittedPowerLaw:
+    """A power law of the bearing-pressure ratio, with the range of ratios it was fitted over."""
+
+    scale: float
+    exponent: float
+    fitted_from: float
+    fitted_to: float
     note: str
 
 
@@ -56,10 +69,7 @@ class Life:
     scatter_lg: float
     scatter_note: str
     reference: ReferenceLife | None
-    power_law: tuple[float, float] | None
-    power_law_note: str
-    rope_factor: float | None
-    rope_factor_note: str
+    power_law: FittedPowerLaw | None
 
 
 @dataclass(frozen=True, slots=True)
@@ -81,6 +91,7 @@ class Rig:
     reeving: Reeving
     crown: Sheaves
     block: Block
+    drawworks_power: float
     strings: Mapping[str, DrillString]
     operations: tuple[Operation, ...]
     life: Life
@@ -148,13 +159,14 @@ def _assemble(file: RigFile) -> Rig:
             lead_sheaves=file.reeving.lead_sheaves,
             dead_line_sheave_turns=file.reeving.dead_line_sheave_turns,
         ),
-        crown=Sheaves(file.crown.sheave_diameter, file.crown.groove_material),
+        crown=_sheaves(file.crown),
         block=Block(
-            Sheaves(file.block.sheave_diameter, file.block.groove_material),
+            _sheaves(file.block),
             file.block.weight,
             file.block.highest,
             file.block.lowest,
         ),
+        drawworks_power=file.drawworks.power,
         strings=strings,
         operations=tuple(
             _operation(one, strings, f"operation[{i}]") for i, one in enumerate(file.operation, 1)
@@ -162,6 +174,10 @@ def _assemble(file: RigFile) -> Rig:
         life=_life(file),
         limits=Limits(file.limits.design_factor_standard, file.limits.overpull),
     )
+
+
+def _sheaves(section: SheavesSection) -> Sheaves:
+    return Sheaves(section.sheave_diameter, section.groove_material, section.rated_load)
 
 
 def _check_tables(file: RigFile, rope: Rope) -> None:
@@ -240,16 +256,12 @@ def _operation(
 
 
 def _life(file: RigFile) -> Life:
-    reference, law, proof = file.life.reference, file.life.power_law, file.life.force_history
+    reference, law = file.life.reference, file.life.power_law
+    if law is not None and law.fitted_to <= law.fitted_from:
+        raise RigFileError("life.power_law.fitted_to must be more than fitted_from")
     return Life(
         scatter_lg=file.life.scatter_lg,
         scatter_note=file.life.scatter_note,
-        reference=reference
-        and ReferenceLife(
-            reference.cycles, reference.rope_tension, reference.sheave_diameter, reference.note
-        ),
-        power_law=law and (law.scale, law.exponent),
-        power_law_note=law.note if law else "",
-        rope_factor=proof.rope_factor if proof else None,
-        rope_factor_note=proof.note if proof else "",
+        reference=reference and ReferenceLife(**reference.model_dump()),
+        power_law=law and FittedPowerLaw(**law.model_dump()),
     )

@@ -20,6 +20,7 @@ from ropewalk.rig._fields import (
     LengthOrZero,
     MassPerLength,
     Positive,
+    Power,
     Section,
     Share,
 )
@@ -61,6 +62,7 @@ class SheavesSection(Section):
 
     sheave_diameter: Length = Field(description="Tread diameter of the sheaves.")
     groove_material: str = Field(description='Groove material, "manganese steel".')
+    rated_load: Force = Field(description="Rating of the block, from its nameplate.")
 
 
 class BlockSection(SheavesSection):
@@ -71,6 +73,12 @@ class BlockSection(SheavesSection):
         description="Length of line between crown and block, block at its highest."
     )
     lowest: Length = Field(description="The same with the block at its lowest.")
+
+
+class DrawworksSection(Section):
+    """``[drawworks]``."""
+
+    power: Power = Field(description="Rated input power.")
 
 
 class MudSection(Section):
@@ -117,6 +125,10 @@ class ReferenceLifeSection(Section):
     cycles: Positive = Field(description="Bending cycles to discard at the reference point.")
     rope_tension: Force = Field(description="Rope tension there.")
     sheave_diameter: Length = Field(description="Sheave diameter there.")
+    tension_exponent: Positive | None = Field(
+        default=None,
+        description="Fall of life with tension, for the table that knows D/d only; else none.",
+    )
     note: str = Field(description="Where the life comes from.")
 
 
@@ -125,14 +137,9 @@ class PowerLawSection(Section):
 
     scale: Positive = Field(description="Cycles at bearing pressure equal to wire strength.")
     exponent: Positive = Field(description="Exponent of the bearing-pressure ratio.")
+    fitted_from: Positive = Field(description="Least bearing-pressure ratio of the data.")
+    fitted_to: Positive = Field(description="Largest bearing-pressure ratio of the data.")
     note: str = Field(description="Where the parameters come from.")
-
-
-class CraneProofSection(Section):
-    """``[life.force_history]``: what the proof by force history needs."""
-
-    rope_factor: Positive = Field(description="Product of the rope factors f_f.")
-    note: str = Field(description="Where the factor comes from.")
 
 
 class LifeSection(Section):
@@ -142,7 +149,6 @@ class LifeSection(Section):
     scatter_note: str = Field(description="Where the scatter comes from.")
     reference: ReferenceLifeSection | None = None
     power_law: PowerLawSection | None = None
-    force_history: CraneProofSection | None = None
 
 
 class LimitsSection(Section):
@@ -165,6 +171,7 @@ class RigFile(Section):
     reeving: ReevingSection
     crown: SheavesSection
     block: BlockSection
+    drawworks: DrawworksSection
     mud: MudSection
     string: dict[str, Annotated[list[TubularSection], Field(min_length=1)]]
     operation: Annotated[list[OperationSection], Field(min_length=1)]

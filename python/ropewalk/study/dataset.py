@@ -117,7 +117,9 @@ def to_dataset(
             "sheave_diameter": ("sheave_diameter", diameters, _attrs("m", "sheave diameter")),
         },
         attrs={
-            "title": f"{rig.name}, {rig.site}{invented}: life of the line, {trip.title}",
+            "title": f"{rig.name}, {rig.site}{invented}: life of the line in {trip.kind}s from "
+            f"{trip.depth:.0f} m",
+            "crown_sheave_diameter": rig.crown.diameter,
             "ropewalk_version": __version__,
             "sources": "; ".join(f"{model.name}: {model.source}" for model in models),
             "scatter": f"band of 10 to 90 percent, {rig.life.scatter_note}",

@@ -94,10 +94,16 @@ def models_of(life: Life, rope: Rope) -> tuple[LifeModel, ...]:
             "reference_sheave_diameter": Q(life.reference.sheave_diameter, "m"),
         }
         models.append(LifeModel("lift-rope exponents", fatigue.En81(**reference)))
-        models.append(LifeModel("relative life by D/d", fatigue.HandbookRelativeLife(**reference)))
-    if life.power_law is not None:
-        scale, exponent = life.power_law
-        models.append(LifeModel("power law", fatigue.PowerLaw(scale, exponent, basis="discard")))
-    if life.rope_factor is not None:
-        models.append(LifeModel("force-history proof", fatigue.En13001(life.rope_factor)))
+        by_ratio = fatigue.HandbookRelativeLife(
+            **reference, tension_exponent=life.reference.tension_exponent
+        )
+        models.append(LifeModel("relative life by D/d", by_ratio))
+    if (law := life.power_law) is not None:
+        fitted = fatigue.PowerLaw(
+            law.scale,
+            law.exponent,
+            basis="discard",
+            fitted_over=(law.fitted_from, law.fitted_to),
+        )
+        models.append(LifeModel("power law", fitted))
     return tuple(models)

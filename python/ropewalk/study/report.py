@@ -9,13 +9,14 @@ from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
 import numpy as np
+from rich.box import SIMPLE_HEAD
 from rich.console import Console
 from rich.progress import BarColumn, Progress, TextColumn, TimeRemainingColumn
 from rich.table import Table
 
 from ropewalk import design_factor
 from ropewalk._units import Q
-from ropewalk.rig import Rig, load_rig
+from ropewalk.rig import Rig, load_rig, practice
 from ropewalk.rig.plan import STUCK
 from ropewalk.study.dataset import CAUTION, to_table
 from ropewalk.study.words import plain_lines
@@ -41,12 +42,13 @@ def run(rig_file: Path, out: Path) -> None:
     OSError
         If the folder cannot be written.
     """
-    console = Console(highlight=False)
+    console = Console(highlight=False, markup=False)
     rig = load_rig(rig_file)
     out.mkdir(parents=True, exist_ok=True)
     _print_head(console, rig)
     console.print(_tension_table(rig))
     console.print(_operation_table(rig))
+    _print_ratings(console, rig)
     data = _sweep(console, rig)
     for path in write_results(data, out):
         console.print(f"wrote {path}")
@@ -69,13 +71,14 @@ def _tension_table(rig: Rig) -> Table:
     trip = rig.heaviest_trip
     load = trip.heaviest_hook_load(rig.block.weight)
     table = Table(
-        title=f"Line tensions at a hook load of {_kip(load)} ({trip.title}, hoisting with drag)",
+        title=f"Tensions [kip] at a hook load of {_kip(load)} kip: "
+        f"{trip.kind}, {trip.depth:.0f} m, with drag",
         title_justify="left",
+        box=SIMPLE_HEAD,
     )
     table.add_column("motion")
-    for name in ("fast line", "line N", "line 1", "dead line", "crown load"):
-        table.add_column(name, justify="right")
-    table.add_column("efficiency", justify="right")
+    for name in ("fast line", "line N", "line 1", "dead line", "crown", "efficiency"):
+        table.add_column(name, justify="right", no_wrap=True)
     for motion in ("static", "hoisting", "lowering"):
         t = rig.reeving.tensions(Q(load, "N"), motion=motion)
         table.add_row(
@@ -97,10 +100,14 @@ def _tension_table(rig: Rig) -> Table:
 
 def _operation_table(rig: Rig) -> Table:
     """Peak hook load, design factor and margin, and work of every operation of the plan."""
-    table = Table(title="Operations: design factor of the line, and its work", title_justify="left")
-    table.add_column("operation")
-    for name in ("hook load", "fast line", "design factor", "minimum", "margin", "work"):
-        table.add_column(name, justify="right")
+    table = Table(
+        title="Operations: loads [kip], design factor of the line, work of the line [ton-mile]",
+        title_justify="left",
+        box=SIMPLE_HEAD,
+    )
+    table.add_column("operation", no_wrap=True)
+    for name in ("hook\nload", "fast\nline", "design\nfactor", "at\nleast", "margin", "work"):
+        table.add_column(name, justify="right", no_wrap=True)
     total = 0.0
     for one in rig.operations:
         load = one.heaviest_hook_load(rig.block.weight)
@@ -128,6 +135,30 @@ def _factor_cells(rig: Rig, hook_load: float, service: str) -> list[str]:
         f"{limit:g}",
         f"{100.0 * (factor / limit - 1.0):+.0f} %",
     ]
+
+
+def _print_ratings(console: Console, rig: Rig) -> None:
+    """Largest planned loads on the blocks against their ratings, and what is unusual."""
+    loads = [one.heaviest_hook_load(rig.block.weight) for one in rig.operations]
+    stuck = rig.heaviest_trip.heaviest_hook_load(rig.block.weight) + rig.limits.overpull
+    largest = rig.reeving.tensions(Q(max(*loads, stuck), "N"), motion="hoisting")
+    hook, crown = float(largest.lines_si.sum()), float(largest.crown_load_si)
+    for name, load, rating in (
+        ("traveling block", hook, rig.block.sheaves.rated_load),
+        ("crown block", crown, rig.crown.rated_load),
+    ):
+        margin = 100.0 * (rating / load - 1.0)
+        console.print(
+            f"{name}: {_kip(load)} kip of rated {_kip(rating)} kip, margin {margin:+.0f} %"
+        )
+    unusual = [one for one in practice(rig) if not one.holds]
+    for one in unusual:
+        console.print(
+            f"unusual: {one.title} {one.value:.4g~P}; usual {one.low:g} to {one.high:g} {one.unit} "
+            f"({one.standing})"
+        )
+    if not unusual:
+        console.print("sizes and ratings: all of a usual size (common practice; no source)")
 
 
 def _sweep(console: Console, rig: Rig) -> xr.Dataset:
@@ -202,12 +233,12 @@ def print_models() -> None:
         table.add_column(name, overflow="fold")
     for row in fatigue.catalog():
         table.add_row(row.name, row.basis, row.scale, row.source)
-    Console(highlight=False).print(table)
+    Console(highlight=False, markup=False).print(table)
 
 
 def _kip(newton: float) -> str:
-    return f"{Q(newton, 'N').m_as('kip'):.1f} kip"
+    return f"{Q(newton, 'N').m_as('kip'):.1f}"
 
 
 def _ton_miles(joule: float) -> str:
-    return f"{Q(joule, 'J').m_as('ton_mile'):,.0f} ton-mile"
+    return f"{Q(joule, 'J').m_as('ton_mile'):,.0f}"

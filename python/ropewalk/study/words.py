@@ -67,6 +67,6 @@ def _basis_line(data: xr.Dataset) -> str:
     return (
         f"3. It rests on {len(data.model)} life models, of which {', '.join(holding) or 'none'} "
         f"hold somewhere in the sweep ({100 * share:.0f} % of its points); elsewhere the curves "
-        "are extrapolated. Absolute lives rest on constants given in the rig file, not on "
-        "published ones; the shape with diameter and tension is the published part."
+        "are extrapolated. The shape with diameter and tension is published; of the scales of "
+        "life only that of the bearing-pressure ratio, the others are constants of the rig file."
     )

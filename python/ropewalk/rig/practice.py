@@ -1,0 +1,87 @@
+"""Whether the parts of a rig are of a size that is usual on drilling rigs."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import TYPE_CHECKING
+
+from ropewalk import _core
+from ropewalk._units import Q, Quantity
+
+if TYPE_CHECKING:
+    from ropewalk.rig.assembly import Rig
+
+
+@dataclass(frozen=True, slots=True)
+class Usual:
+    """One usual range, and what a rig has there.
+
+    Attributes
+    ----------
+    key
+        Key of the rig file, ``"crown.sheave_diameter"``.
+    title
+        What it is.
+    value_si
+        What the rig has, in SI.
+    unit
+        Unit of the range.
+    low, high
+        Bounds of the usual range, in `unit`.
+    standing
+        ``"common practice; no source"``.
+    """
+
+    key: str
+    title: str
+    value_si: float
+    unit: str
+    low: float
+    high: float
+    standing: str
+
+    @property
+    def value(self) -> Quantity:
+        """What the rig has, in the unit of the range."""
+        one = Q(1.0, self.unit)
+        return Q(self.value_si / one.to_base_units().magnitude, self.unit)
+
+    @property
+    def holds(self) -> bool:
+        """True if the rig lies inside the usual range."""
+        tiny = 1e-9 * self.high
+        return self.low - tiny <= float(self.value.magnitude) <= self.high + tiny
+
+
+def practice(rig: Rig) -> list[Usual]:
+    """Compare the parts of a rig with what is usual: common practice, no source.
+
+    Outside the range lies nothing forbidden, but nothing usual either; a value there is worth a
+    second look. What is safe is said by ratings, standards and local rules, not by this list.
+
+    Parameters
+    ----------
+    rig
+        The hoist.
+
+    Returns
+    -------
+    list of Usual
+        Every range of the table, in its order.
+
+    Examples
+    --------
+    >>> import ropewalk as rw
+    >>> found = rw.rig.practice(rw.load_rig(rw.rig.example("rig7")))
+    >>> [one.key for one in found if not one.holds]
+    []
+    """
+    values = {
+        "rope.diameter": rig.rope.diameter_si,
+        "crown.sheave_diameter": rig.crown.diameter,
+        "crown.rated_load": rig.crown.rated_load,
+        "block.sheave_diameter": rig.block.sheaves.diameter,
+        "block.rated_load": rig.block.sheaves.rated_load,
+        "drawworks.power": rig.drawworks_power,
+    }
+    return [Usual(value_si=values[row["key"]], **row) for row in _core.table("trade_practice")]
