@@ -23,7 +23,7 @@ _STYLES: tuple[dict[str, Any], ...] = (
 def life_against_diameter(
     ax: Axes, data: xr.Dataset, *, rope: str, lines: int, unit: str = "in", band: bool = True
 ) -> Axes:
-    """Draw trips to discard against sheave diameter, one curve a life model.
+    """Draw the life in round trips against sheave diameter, one curve a life model.
 
     A curve has its markers where the model holds at the heaviest bend and is drawn thin and pale
     where it is used outside its published range.
@@ -69,7 +69,7 @@ def life_against_diameter(
             linewidth=1.8,
             markersize=4,
             markevery=2,
-            label=str(model),
+            label=f"{model}, to {one.counts_to.item()}",
         )
         if band:
             ax.fill_between(
@@ -83,7 +83,7 @@ def life_against_diameter(
             )
     ax.set_yscale("log")
     ax.set_xlabel(f"sheave diameter [{unit}]")
-    ax.set_ylabel("round trips to discard [1]")
+    ax.set_ylabel("life in round trips [1]")
     ax.set_xlim(diameter[0], diameter[-1])
     _mark_limits(ax, here, factor)
     ax.grid(visible=True, which="major", color="#dddddd", linewidth=0.6)

@@ -43,7 +43,8 @@ def test_only_points_inside_the_published_range_are_marked(data: xr.Dataset) -> 
     marked = {line.get_label(): line for line in ax.get_lines() if line.get_marker() != "None"}
     for model in data.model.to_numpy():
         holds = data.holds.sel(rope=rope, lines=10, model=model)
-        assert len(marked[model].get_xdata()) == int(holds.sum())
+        label = f"{model}, to {data.counts_to.sel(model=model).item()}"
+        assert len(marked[label].get_xdata()) == int(holds.sum())
 
 
 def test_curves_differ_without_color(data: xr.Dataset) -> None:

@@ -58,7 +58,7 @@ def to_dataset(
         "bending_cycles": (
             _LIFE,
             results["cycles"],
-            _attrs("1", "bending cycles to discard on the fast sheave at the heaviest pull"),
+            _attrs("1", "bending cycles of life on the fast sheave at the heaviest pull"),
         ),
         "trips": (_LIFE, trips, _attrs("1", "round trips until the worst section is worn out")),
         "trips_low": (_LIFE, trips / band, _attrs("1", "round trips, 10th percentile of scatter")),
@@ -112,6 +112,11 @@ def to_dataset(
         variables,
         coords={
             "model": ("model", [model.name for model in models], {"long_name": "life model"}),
+            "counts_to": (
+                "model",
+                [model.counts_to for model in models],
+                {"long_name": "what the life of the model ends with"},
+            ),
             "rope": ("rope", [str(rope) for rope in ropes], {"long_name": "rope"}),
             "lines": ("lines", list(lines), _attrs("1", "lines strung")),
             "sheave_diameter": ("sheave_diameter", diameters, _attrs("m", "sheave diameter")),

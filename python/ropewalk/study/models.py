@@ -40,6 +40,12 @@ class LifeModel:
         """Publication the model is from."""
         return str(self.model.source)
 
+    @property
+    def counts_to(self) -> str:
+        """What the life ends with, ``"discard"`` or ``"breakage"``; relative models as the rig."""
+        basis = str(self.model.describe().basis)
+        return "discard" if basis == "as reference" else basis
+
     def cycles_si(
         self,
         tension: npt.ArrayLike,
