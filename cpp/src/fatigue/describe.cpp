@@ -50,7 +50,7 @@ ModelDescription describe(const LifeModel& model) {
                                 .standing = std::string(models.text(row, "standing")),
                                 .basis = m.basis,
                                 .scatter = m.scatter,
-                                .scatter_standing = m.scatter ? "user" : "none published",
+                                .scatter_standing = m.scatter ? "given" : "none published",
                                 .needs = needs_of(m),
                                 .validity = m.validity};
       },

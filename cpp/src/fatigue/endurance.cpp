@@ -114,6 +114,24 @@ EnduranceFactor core_factor(std::string_view core, int strands) {
                std::string(core) + " with " + std::to_string(strands) + " strands", known);
 }
 
+EnduranceFactor construction_factor(std::string_view construction) {
+  const Table& rows = table("endurance_construction");
+  // "6x19S IWRC" is a 6x19S here.
+  std::string_view make_up = construction;
+  for (const std::string_view core : {" IWRC", " FC"}) {
+    if (make_up.ends_with(core)) make_up.remove_suffix(core.size());
+  }
+  std::vector<std::string> known;
+  for (std::size_t row = 0; row < rows.rows(); ++row) {
+    const std::string_view name = rows.text(row, "construction");
+    if (same_name(name, make_up) || among_names(make_up, rows.text(row, "also_called"))) {
+      return from_row(rows, row, "construction", rows.number(row, "factor"));
+    }
+    add_name(known, name);
+  }
+  throw_no_row("fatigue.construction_factor", "construction", construction, known);
+}
+
 double en81_groove_equivalent(std::string_view groove, Angle groove_angle) {
   if (same_name(groove, "round")) return 1.0;
   return at_groove_angle("fatigue.en81_groove_equivalent", "en81_50_grooves", "equivalent_sheaves",

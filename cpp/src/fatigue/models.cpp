@@ -62,7 +62,7 @@ PowerLaw::PowerLaw(double coefficient_, double exponent_, Basis basis_,
                         .low = fitted_over->low,
                         .high = fitted_over->high,
                         .source = "range of the fit, as the user gave it",
-                        .standing = "user"});
+                        .standing = "given"});
   }
 }
 

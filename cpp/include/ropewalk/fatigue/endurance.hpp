@@ -15,7 +15,7 @@ struct EnduranceFactor {
   std::string name;  ///< "groove", "lubrication" …
   double value = 1.0;
   std::string source;
-  std::string standing;  ///< "published", "from memory", "derived" or "user"
+  std::string standing;  ///< "published", "from memory", "derived" or "given" by the caller
 };
 
 /// Multipliers that go together; each name once.
@@ -53,6 +53,14 @@ class EnduranceFactors {
 ///
 /// Source: Feyrer, Wire Ropes, 2nd ed. (2015), Table 3.14a; data table "endurance_core".
 [[nodiscard]] EnduranceFactor core_factor(std::string_view core, int strands);
+
+/// Bending life of a construction over that of 6x25FW: "6x19S", or with its core "6x19S IWRC",
+/// which does not count here.
+///
+/// A comparison of ropes of one diameter and grade in the same test; not to be multiplied with
+/// core_factor(), which compares other things.
+/// Source: Wire Rope Users Manual, from memory; data table "endurance_construction".
+[[nodiscard]] EnduranceFactor construction_factor(std::string_view construction);
 
 /// Equivalent number of sheaves of the traction sheave by its groove, N_equiv(t) (EN 81-50):
 /// "round", "undercut" (75° … 105°) or "V" (35° … 45°). The angle of a round groove does not count.

@@ -46,10 +46,10 @@ struct ModelDescription {
   std::string equation;
   std::string scale;     ///< "absolute", or who gives the constants or the reference life
   std::string source;    ///< citation, edition, place
-  std::string standing;  ///< "published", "from memory", "derived" or "user"
+  std::string standing;  ///< "published", "from memory", "derived" or "given"
   Basis basis;
   std::optional<double> scatter;    ///< standard deviation of lg N
-  std::string scatter_standing;     ///< "user", or that none is published
+  std::string scatter_standing;     ///< "given", or that none is published
   std::vector<BendArgument> needs;  ///< arguments without which it gives no life
   std::vector<ValidityRange> validity;
 };
