@@ -22,7 +22,9 @@ FLAGS = doctest.ELLIPSIS | doctest.NORMALIZE_WHITESPACE | doctest.REPORT_NDIFF
 
 def modules() -> list[ModuleType]:
     names = [info.name for info in pkgutil.walk_packages(ropewalk.__path__, "ropewalk.")]
-    return [ropewalk, *(importlib.import_module(name) for name in names)]
+    # __main__ is left out: to import it is to run the command.
+    kept = (name for name in names if not name.endswith(".__main__"))
+    return [ropewalk, *map(importlib.import_module, kept)]
 
 
 def python_modules() -> list[ModuleType]:
