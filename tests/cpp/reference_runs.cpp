@@ -15,6 +15,7 @@
 #include "ropewalk/fatigue/en81_50.hpp"
 #include "ropewalk/fatigue/endurance.hpp"
 #include "ropewalk/fatigue/feyrer_factors.hpp"
+#include "ropewalk/fatigue/model.hpp"
 #include "ropewalk/fatigue/optimal_diameter.hpp"
 #include "ropewalk/fatigue/shigley.hpp"
 #include "ropewalk/reeving/kinematics.hpp"
@@ -34,14 +35,14 @@ namespace ropewalk::test {
 
 namespace {
 
-/// A quantity among the inputs; throws if the case has it not, or not as a number.
+/// A quantity among the inputs; throws if there is none of that name, or it is no number.
 template <class Q>
 Q quantity(const Inputs& inputs, std::string_view name) {
-  return from_si<Q>(inputs.find(name)->second.number.value());
+  return from_si<Q>(inputs.at(std::string(name)).number.value());
 }
 
 const std::string& text(const Inputs& inputs, std::string_view name) {
-  return inputs.find(name)->second.text;
+  return inputs.at(std::string(name)).text;
 }
 
 int whole(const Inputs& inputs, std::string_view name) {
@@ -102,6 +103,58 @@ Outputs outputs_of(const rope::RopeData& found) {
           {"metallic_area", known(found.metallic_area)}};
 }
 
+fatigue::LifeModel drucker_tachau(const Inputs&) { return fatigue::DruckerTachau(); }
+
+fatigue::LifeModel feyrer_form(const Inputs& construct) {
+  const auto constant = [&](std::string_view name) {
+    return to_si(quantity<Number>(construct, name));
+  };
+  return fatigue::FeyrerForm({.b0 = constant("b0"),
+                              .b1 = constant("b1"),
+                              .b2 = constant("b2"),
+                              .b3 = constant("b3"),
+                              .b4 = constant("b4"),
+                              .b5 = constant("b5")},
+                             fatigue::parse_basis("reference case", text(construct, "basis")));
+}
+
+fatigue::LifeModel handbook_life(const Inputs& construct) {
+  return fatigue::HandbookRelativeLife(
+      {.cycles = to_si(quantity<Number>(construct, "reference_life")),
+       .rope_tension = quantity<Force>(construct, "reference_tension"),
+       .rope_diameter = quantity<Length>(construct, "reference_rope_diameter"),
+       .sheave_diameter = quantity<Length>(construct, "reference_sheave_diameter")});
+}
+
+fatigue::LifeModel power_law(const Inputs& construct) {
+  return fatigue::PowerLaw(to_si(quantity<Number>(construct, "scale")),
+                           to_si(quantity<Number>(construct, "exponent")),
+                           fatigue::parse_basis("reference case", text(construct, "basis")));
+}
+
+/// Bending cycles of the model that `make` constructs.
+Run run_cycles(fatigue::LifeModel (*make)(const Inputs&)) {
+  return [make](const ReferenceCase& one) {
+    fatigue::BendPoint bend{.rope_tension = quantity<Force>(one.inputs, "rope_tension"),
+                            .rope_diameter = quantity<Length>(one.inputs, "rope_diameter"),
+                            .sheave_diameter = quantity<Length>(one.inputs, "sheave_diameter")};
+    if (one.inputs.contains("wire_strength")) {
+      bend.wire_strength = quantity<Stress>(one.inputs, "wire_strength");
+    }
+    return Outputs{{"cycles", fatigue::cycles(make(one.construct), bend).cycles}};
+  };
+}
+
+/// Slope of life against tension at a ratio D/d, on a rope of 1 m.
+Run run_tension_exponent(fatigue::LifeModel (*make)(const Inputs&)) {
+  return [make](const ReferenceCase& one) {
+    const fatigue::BendPoint bend{
+        .rope_diameter = meter,
+        .sheave_diameter = quantity<Number>(one.inputs, "bend_ratio") * meter};
+    return Outputs{{"result", fatigue::tension_exponent(make(one.construct), bend).value()}};
+  };
+}
+
 /// All inputs as plain texts and numbers.
 bool is_plain(const Inputs& inputs) {
   return std::none_of(inputs.begin(), inputs.end(),
@@ -154,6 +207,11 @@ const std::map<std::string, Run, std::less<>>& reference_runs() {
       row<work::Lift>(),
       row<work::RoundTrip>(),
       row<work::ShortTrip>(),
+      {"fatigue.DruckerTachau.cycles", run_cycles(drucker_tachau)},
+      {"fatigue.DruckerTachau.tension_exponent", run_tension_exponent(drucker_tachau)},
+      {"fatigue.FeyrerForm.tension_exponent", run_tension_exponent(feyrer_form)},
+      {"fatigue.HandbookRelativeLife.cycles", run_cycles(handbook_life)},
+      {"fatigue.PowerLaw.cycles", run_cycles(power_law)},
       {"Reeving.tensions", run_tensions},
       {"Reeving.line_speeds", run_line_speeds},
       {"Rope",

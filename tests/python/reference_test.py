@@ -38,7 +38,7 @@ def named(path: str) -> Any:
 
 
 def built(value: Any) -> Any:
-    """An input as it stands in the file; a table that names a function is the result of the call."""
+    """An input as it stands in the file; a table that names a function is what it returns."""
     if isinstance(value, Mapping):
         return named(value["function"])(**built_all(value.get("inputs", {})))
     return [built(item) for item in value] if isinstance(value, list) else value
