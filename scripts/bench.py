@@ -119,7 +119,7 @@ def kernels() -> list[tuple[str, Callable[[], Any], Callable[[], Any], Callable[
     k = rng.uniform(1.01, 1.10, ROWS)
     lead = rng.integers(0, 3, ROWS).astype(np.float64)
     strength, scale, m = 1.9e9, 0.055, 2.4
-    law = rw.fatigue.PowerLaw(scale=scale, exponent=m)
+    law = rw.fatigue.PowerLaw(scale, m, basis="discard")
     core = rw.si
 
     return [

@@ -33,8 +33,8 @@ class Provenance(NamedTuple):
 class Rope:
     """One wire rope of the catalog, found by construction, grade and diameter.
 
-    The look-up is exact: a size the catalog does not have is refused with the nearest ones, and none
-    is taken for it. `Rope.metric` makes a rope from the factors of EN 12385-4, `Rope.custom` from
+    The look-up is exact: a size the catalog does not have is refused with the nearest ones, and
+    none is taken for it. `Rope.metric` makes a rope from the factors of EN 12385-4, `Rope.custom` from
     the values of a maker's certificate.
 
     Catalog values are nominal values of new rope. For a rope in service the maker's certificate
@@ -265,8 +265,8 @@ here; nearest sizes 1.25 in (31.75 mm) and 1.375 in (34.925 mm)
     def wire_strength(self) -> Quantity:
         """Tensile strength of the wires.
 
-        The plow-steel grades are grades of rope. For them this is the strength that with the factor K
-        of the class gives the tabulated breaking force, R = F / (K d²), and is marked derived.
+        The plow-steel grades are grades of rope. For them this is the strength that with the factor
+        K of the class gives the tabulated breaking force, R = F / (K d²), and is marked derived.
         """
         return self._known("wire_strength", "stress")
 

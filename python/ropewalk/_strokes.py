@@ -53,7 +53,7 @@ class Strokes:
         """One after the other: a round trip is a trip out + a trip in."""
         if not isinstance(other, Strokes):
             return NotImplemented
-        return Strokes(*map(np.concatenate, zip(self._columns(), other._columns())))
+        return Strokes(*map(np.concatenate, zip(self._columns(), other._columns(), strict=True)))
 
     def __repr__(self) -> str:
         return f"<Strokes: {len(self)} strokes, {self.work.to('ton_mile').magnitude:.6g} ton_mile>"
@@ -84,7 +84,8 @@ class Strokes:
         lift = _core.work.lift
         up = np.asarray(lift(self.load_up_si, self.travel_si))
         down = np.asarray(lift(self.load_down_si, self.travel_si))
-        return up + down
+        work: Array = up + down
+        return work
 
     @property
     def work_by_stroke(self) -> Quantity:

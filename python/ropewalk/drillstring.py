@@ -183,8 +183,8 @@ def jointed_mass_per_length(
 
     .. math:: w_j = \frac{29.4\,w + e + W_{TJ}}{29.4 + [L + 2.253 (D - D_{TE})]/12}
 
-    in pounds, feet and inches, as printed; 29.4 ft is a range 2 pipe without its joint. Source (from
-    memory): API RP 7G, 16th ed. (1998), appendix A.
+    in pounds, feet and inches, as printed; 29.4 ft is a range 2 pipe without its joint. Source
+    (from memory): API RP 7G, 16th ed. (1998), appendix A.
 
     Examples
     --------

@@ -139,8 +139,8 @@ def catalog(
     Returns
     -------
     list of dict
-        One record per rope: names, size as the table prints it, each property in SI with the unit in
-        the key, and its source and standing. A property that is not known is None.
+        One record per rope: names, size as the table prints it, each property in SI with the unit
+        in the key, and its source and standing. A property that is not known is None.
 
     Raises
     ------

@@ -200,7 +200,8 @@ def tread_diameter(construction: str, condition: str, rope_diameter: QuantityLik
 
     .. math:: D_T = F d
 
-    with F the factor of the construction and d the nominal rope diameter. `table` lists the factors.
+    with F the factor of the construction and d the nominal rope diameter. `table` lists the
+    factors.
 
     Source: Lyons (ed.), Standard Handbook of Petroleum and Natural Gas Engineering, vol. 1 (1996),
     eq. 4-25 and Table 4-35, p. 600, after API RP 9B.
@@ -211,7 +212,8 @@ def tread_diameter(construction: str, condition: str, rope_diameter: QuantityLik
         ``"6x19S"``, ``"6x25FW"`` …, or in words, ``"6x19 Seale"``; a core behind it is passed over,
         since the factors hold for any.
     condition : str
-        ``"A"``: bending is what wears the rope; ``"B"``: some life is given up for a smaller sheave.
+        ``"A"``: bending is what wears the rope; ``"B"``: some life is given up for a smaller
+        sheave.
     rope_diameter : length
         Nominal diameter of the rope.
 

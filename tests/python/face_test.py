@@ -6,6 +6,7 @@ import copy
 import dataclasses
 import pickle
 import warnings
+from itertools import pairwise
 from typing import Any
 
 import numpy as np
@@ -117,7 +118,7 @@ def test_sections_are_put_between_the_summary_and_the_notes() -> None:
     doc = rw.sheave.bearing_pressure.__doc__ or ""
     lines = doc.splitlines()
     assert lines[0].startswith("Radial bearing pressure of a rope on its sheave")
-    titles = [above for above, below in zip(lines, lines[1:], strict=False) if set(below) == {"-"}]
+    titles = [above for above, below in pairwise(lines) if set(below) == {"-"}]
     assert titles[:3] == ["Parameters", "Returns", "Raises"]
     assert titles[-1] == "Examples"
     assert 'E.g. ``"30000 lbf"``.' in doc

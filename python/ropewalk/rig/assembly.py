@@ -262,6 +262,6 @@ def _life(file: RigFile) -> Life:
     return Life(
         scatter_lg=file.life.scatter_lg,
         scatter_note=file.life.scatter_note,
-        reference=reference and ReferenceLife(**reference.model_dump()),
-        power_law=law and FittedPowerLaw(**law.model_dump()),
+        reference=ReferenceLife(**reference.model_dump()) if reference else None,
+        power_law=FittedPowerLaw(**law.model_dump()) if law else None,
     )

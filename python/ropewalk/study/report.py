@@ -236,8 +236,8 @@ def print_models() -> None:
     Console(highlight=False, markup=False).print(table)
 
 
-def _kip(newton: float) -> str:
-    return f"{Q(newton, 'N').m_as('kip'):.1f}"
+def _kip(newton: Any) -> str:
+    return f"{Q(float(newton), 'N').m_as('kip'):.1f}"
 
 
 def _ton_miles(joule: float) -> str:
