@@ -34,8 +34,8 @@ class Rope:
     """One wire rope of the catalog, found by construction, grade and diameter.
 
     The look-up is exact: a size the catalog does not have is refused with the nearest ones, and
-    none is taken for it. `Rope.metric` makes a rope from the factors of EN 12385-4, `Rope.custom` from
-    the values of a maker's certificate.
+    none is taken for it. `Rope.metric` makes a rope from the factors of EN 12385-4, `Rope.custom`
+    from the values of a maker's certificate.
 
     Catalog values are nominal values of new rope. For a rope in service the maker's certificate
     counts, and what inspection finds.
