@@ -220,16 +220,15 @@ void bind_constructors(py::class_<BoundModel>& cls) {
       py::arg("scatter") = py::none());
   cls.def_static(
       "power_law",
-      [](double coefficient, double exponent, const std::string& basis, Scatter scatter,
+      [](double scale, double exponent, const std::string& basis, Scatter scatter,
          std::optional<std::array<double, 2>> fitted_over) {
         std::optional<fatigue::PowerLaw::PressureRange> range;
         if (fitted_over) range = {(*fitted_over)[0], (*fitted_over)[1]};
-        return BoundModel{fatigue::PowerLaw(coefficient, exponent,
-                                            fatigue::parse_basis(fatigue::PowerLaw::name, basis),
-                                            scatter, range)};
+        return BoundModel{fatigue::PowerLaw(
+            scale, exponent, fatigue::parse_basis(fatigue::PowerLaw::name, basis), scatter, range)};
       },
-      py::arg("coefficient"), py::arg("exponent"), py::arg("basis"),
-      py::arg("scatter") = py::none(), py::arg("fitted_over") = py::none());
+      py::arg("scale"), py::arg("exponent"), py::arg("basis"), py::arg("scatter") = py::none(),
+      py::arg("fitted_over") = py::none());
   cls.def_static(
       "en13001",
       [](double further_influences) { return BoundModel{fatigue::En13001(further_influences)}; },

@@ -90,6 +90,22 @@ def test_arrays_scalars_and_threads_agree_to_the_last_bit(name: str) -> None:
         assert bool(one.holds) == bool(life.holds[i, j])
 
 
+@every_model
+def test_si_numbers_give_the_same_lives(name: str) -> None:
+    tension = np.linspace(2e4, 3e5, 50)
+    lives, status = MODELS[name].cycles_si(
+        tension, 0.028, 0.7, 1.77e9, 5e5, 3.0, outside_validity="ignore"
+    )
+    life = MODELS[name].cycles(
+        **{**BEND, "rope_tension": rw.Q(tension, "N")}, outside_validity="ignore"
+    )
+    # The diameters went through millimeters.
+    np.testing.assert_allclose(lives, life.cycles, rtol=1e-13)
+    assert status.tolist() == life.status.tolist()
+    with pytest.raises(UnitError, match="rope_tension"):
+        MODELS[name].cycles_si(rw.Q(tension, "N"), 0.028, 0.7, 1.77e9, 5e5, 3.0)
+
+
 def test_a_rope_stands_for_its_properties() -> None:
     rope = rw.Rope.metric("6x36 IWRC", wire_grade="1770 MPa", diameter="28 mm")
     bare = {"rope_tension": "100 kN", "sheave_diameter": "700 mm"}

@@ -75,8 +75,8 @@ def test_scatter_is_not_published() -> None:
 @pytest.mark.parametrize(
     ("make", "error", "text"),
     [
-        (lambda: fatigue.PowerLaw(-1.0, 2.0, basis="discard"), InadmissibleError, "coefficient"),
-        (lambda: fatigue.PowerLaw("3 m", 2.0, basis="discard"), UnitError, "coefficient"),
+        (lambda: fatigue.PowerLaw(-1.0, 2.0, basis="discard"), InadmissibleError, "scale"),
+        (lambda: fatigue.PowerLaw("3 m", 2.0, basis="discard"), UnitError, "scale"),
         (lambda: fatigue.PowerLaw([1.0, 2.0], 2.0, basis="discard"), InadmissibleError, "one"),
         (lambda: fatigue.PowerLaw(1.0, 2.0, basis="wear"), UnknownEntryError, "'discard'"),
         (lambda: fatigue.PowerLaw(1.0, 2.0, basis=3), UnitError, "basis must be text"),

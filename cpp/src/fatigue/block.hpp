@@ -30,10 +30,26 @@ inline constexpr std::size_t factor_place = at(BendArgument::life_factor);
 inline constexpr Interval ln_life_range{.low = -700.0, .high = 700.0};
 inline constexpr Interval life_range{.low = std::numeric_limits<double>::min()};
 
-inline BendPoint point_at(const Pointers& x, std::size_t i) {
-  return {from_si<Force>(x[0][i]),  from_si<Length>(x[1][i]), from_si<Length>(x[2][i]),
-          from_si<Stress>(x[3][i]), from_si<Force>(x[4][i]),  from_si<Length>(x[5][i]),
-          from_si<Number>(x[6][i])};
+template <BendArgument argument>
+void set(BendPoint& point, double value) noexcept {
+  using enum BendArgument;
+  if constexpr (argument == rope_tension) point.rope_tension = from_si<Force>(value);
+  if constexpr (argument == rope_diameter) point.rope_diameter = from_si<Length>(value);
+  if constexpr (argument == sheave_diameter) point.sheave_diameter = from_si<Length>(value);
+  if constexpr (argument == wire_strength) point.wire_strength = from_si<Stress>(value);
+  if constexpr (argument == breaking_force) point.breaking_force = from_si<Force>(value);
+  if constexpr (argument == bend_length) point.bend_length = from_si<Length>(value);
+}
+
+/// The arguments that a group uses, of one row. The others may have no data to read.
+template <BendGroup g>
+BendPoint point_at(const Pointers& x, std::size_t i) noexcept {
+  constexpr auto uses = GroupFormula<g>::uses;
+  BendPoint point;
+  [&]<std::size_t... I>(std::index_sequence<I...>) {
+    (set<uses[I]>(point, x[at(uses[I])][i]), ...);
+  }(std::make_index_sequence<uses.size()>{});
+  return point;
 }
 
 /// A closed range; an open end becomes the next number inside.
@@ -143,7 +159,7 @@ class Block {
   void fill(Lane<n>& values) const {
     double* out = values.data();
     const Pointers x = x_;
-    for (std::size_t i = 0; i < n; ++i) out[i] = GroupFormula<g>::value(point_at(x, i));
+    for (std::size_t i = 0; i < n; ++i) out[i] = GroupFormula<g>::value(point_at<g>(x, i));
   }
 
   template <std::size_t t>

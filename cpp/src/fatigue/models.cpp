@@ -49,10 +49,10 @@ DruckerTachau::DruckerTachau(std::optional<double> user_scatter)
        .standing = "from memory"});
 }
 
-PowerLaw::PowerLaw(double coefficient_, double exponent_, Basis basis_,
-                   std::optional<double> scatter_, std::optional<PressureRange> fitted_over)
+PowerLaw::PowerLaw(double scale_, double exponent_, Basis basis_, std::optional<double> scatter_,
+                   std::optional<PressureRange> fitted_over)
     : LifeModelFrame(frame(name, basis_, scatter_)),
-      coefficient(require(name, "coefficient", coefficient_, positive_range(params::guard, 1e30))),
+      scale(require(name, "scale", scale_, positive_range(params::guard, 1e30))),
       exponent(require(name, "exponent", exponent_, tension_exponent_range)) {
   if (fitted_over) {
     require(name, "fitted_over", fitted_over->low, positive_range(params::guard, 1.0));

@@ -213,6 +213,36 @@ class LifeModel:
         )
         return self._life(values, outside_validity, threads)
 
+    def cycles_si(
+        self,
+        rope_tension: NumberLike,
+        rope_diameter: NumberLike | None = None,
+        sheave_diameter: NumberLike | None = None,
+        wire_strength: NumberLike | None = None,
+        breaking_force: NumberLike | None = None,
+        bend_length: NumberLike | None = None,
+        life_factor: NumberLike | None = None,
+        *,
+        outside_validity: Policy = "raise",
+        threads: int = 1,
+    ) -> tuple[Any, Any]:
+        """Cycles and status from plain SI numbers or float64 arrays: N, m, m, Pa, N, m.
+
+        For hot loops; units are not looked at, everything else is.
+        """
+        found: tuple[Any, Any] = _native(self).cycles(
+            rope_tension,
+            rope_diameter,
+            sheave_diameter,
+            wire_strength,
+            breaking_force,
+            bend_length,
+            life_factor,
+            outside_validity=outside_validity,
+            threads=threads,
+        )
+        return found
+
     def at(self, point: BendPoint, *, outside_validity: Policy = "raise") -> Life:
         """Bending cycles at a point."""
         check_options(self.name, outside_validity, 1)

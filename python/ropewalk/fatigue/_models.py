@@ -71,7 +71,7 @@ class PowerLaw(LifeModel):
 
     Parameters
     ----------
-    coefficient : float
+    scale : float
         A, the cycles the line has at p = R0.
     exponent : float
         m, above 0.
@@ -90,7 +90,7 @@ class PowerLaw(LifeModel):
     -2.3
     """
 
-    coefficient: float
+    scale: float
     exponent: float
     basis: Basis
     scatter: float | None = None
@@ -102,7 +102,7 @@ class PowerLaw(LifeModel):
             low, high = low_high
             low_high = one_number(self, "fitted_over", low), one_number(self, "fitted_over", high)
         self._set(
-            coefficient=one_number(self, "coefficient", self.coefficient),
+            scale=one_number(self, "scale", self.scale),
             exponent=one_number(self, "exponent", self.exponent),
             basis=to_name("fatigue.PowerLaw", "basis", self.basis),
             scatter=optional_number(self, "scatter", self.scatter),
@@ -111,7 +111,7 @@ class PowerLaw(LifeModel):
 
     def _make(self) -> Any:
         return _core.fatigue.LifeModel.power_law(
-            self.coefficient, self.exponent, self.basis, self.scatter, self.fitted_over
+            self.scale, self.exponent, self.basis, self.scatter, self.fitted_over
         )
 
 

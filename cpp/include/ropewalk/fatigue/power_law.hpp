@@ -16,7 +16,7 @@ namespace ropewalk::fatigue {
 /// d   rope_diameter    length, nominal
 /// D   sheave_diameter  length, tread diameter
 /// R0  wire_strength    stress, nominal strength of the wire
-/// A   coefficient      number of cycles the line has at p = R0
+/// A   scale            number of cycles the line has at p = R0
 /// m   exponent         number, positive
 ///
 /// Range: the p/R0 over which the user fitted the constants, if given; else none is checked.
@@ -29,15 +29,15 @@ struct PowerLaw : LifeModelFrame {
     double high;
   };
 
-  PowerLaw(double coefficient, double exponent, Basis basis, std::optional<double> scatter = {},
+  PowerLaw(double scale, double exponent, Basis basis, std::optional<double> scatter = {},
            std::optional<PressureRange> fitted_over = {});
 
-  double coefficient;
+  double scale;
   double exponent;
 
   template <class X>
   [[nodiscard]] X ln_cycles(const X& ln_pressure_ratio) const {
-    return std::log(coefficient) - exponent * ln_pressure_ratio;
+    return std::log(scale) - exponent * ln_pressure_ratio;
   }
   [[nodiscard]] std::optional<double> tension_exponent(const BendPoint&) const { return -exponent; }
 };
