@@ -23,6 +23,9 @@ struct SiArgument {
   py::object value;
 };
 
+/// One that may be left out: None.
+struct OptionalSiArgument : SiArgument {};
+
 /// What a row function gives: a float, an array, or either of them with its status.
 struct SiResult {
   py::object value;
@@ -183,6 +186,16 @@ template <>
 struct type_caster<ropewalk::bindings::SiArgument> {
   PYBIND11_TYPE_CASTER(ropewalk::bindings::SiArgument,
                        const_name("float | numpy.typing.ArrayLike"));
+  bool load(handle source, bool) {
+    value.value = reinterpret_borrow<object>(source);
+    return true;
+  }
+};
+
+template <>
+struct type_caster<ropewalk::bindings::OptionalSiArgument> {
+  PYBIND11_TYPE_CASTER(ropewalk::bindings::OptionalSiArgument,
+                       const_name("float | numpy.typing.ArrayLike | None"));
   bool load(handle source, bool) {
     value.value = reinterpret_borrow<object>(source);
     return true;

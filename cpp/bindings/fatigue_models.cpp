@@ -243,10 +243,11 @@ void bind_life_models(py::module_& m) {
   bind_constructors(cls);
   cls.def(
       "cycles",
-      [](const BoundModel& bound, const SiArgument& rope_tension, const SiArgument& rope_diameter,
-         const SiArgument& sheave_diameter, const SiArgument& wire_strength,
-         const SiArgument& breaking_force, const SiArgument& bend_length,
-         const SiArgument& life_factor, const std::string& outside_validity, int threads) {
+      [](const BoundModel& bound, const SiArgument& rope_tension,
+         const OptionalSiArgument& rope_diameter, const OptionalSiArgument& sheave_diameter,
+         const OptionalSiArgument& wire_strength, const OptionalSiArgument& breaking_force,
+         const OptionalSiArgument& bend_length, const OptionalSiArgument& life_factor,
+         const std::string& outside_validity, int threads) {
         return cycles(
             bound.model,
             {rope_tension.value, rope_diameter.value, sheave_diameter.value, wire_strength.value,
@@ -261,10 +262,10 @@ void bind_life_models(py::module_& m) {
       "Bending cycles and status; arguments in N, m, m, Pa, N, m and plain.");
   cls.def(
       "applicability",
-      [](const BoundModel& bound, const SiArgument& rope_tension, const SiArgument& rope_diameter,
-         const SiArgument& sheave_diameter, const SiArgument& wire_strength,
-         const SiArgument& breaking_force, const SiArgument& bend_length,
-         const SiArgument& life_factor) {
+      [](const BoundModel& bound, const OptionalSiArgument& rope_tension,
+         const OptionalSiArgument& rope_diameter, const OptionalSiArgument& sheave_diameter,
+         const OptionalSiArgument& wire_strength, const OptionalSiArgument& breaking_force,
+         const OptionalSiArgument& bend_length, const OptionalSiArgument& life_factor) {
         return applicability(
             bound.model,
             {rope_tension.value, rope_diameter.value, sheave_diameter.value, wire_strength.value,

@@ -51,16 +51,18 @@ Q quantity(std::string_view where, std::string_view field, const SiArgument& arg
 
 template <class Q>
 std::optional<Q> optional_quantity(std::string_view where, std::string_view field,
-                                   const SiArgument& argument) {
+                                   const OptionalSiArgument& argument) {
   if (argument.value.is_none()) return {};
   return quantity<Q>(where, field, argument);
 }
 
 py::dict certificate_record(const std::string& construction, const std::string& grade,
                             const SiArgument& diameter, const SiArgument& breaking_force,
-                            const SiArgument& mass_per_length, const SiArgument& metallic_area,
-                            const SiArgument& outer_wire_diameter, const SiArgument& modulus,
-                            const SiArgument& wire_strength) {
+                            const SiArgument& mass_per_length,
+                            const OptionalSiArgument& metallic_area,
+                            const OptionalSiArgument& outer_wire_diameter,
+                            const OptionalSiArgument& modulus,
+                            const OptionalSiArgument& wire_strength) {
   constexpr std::string_view where = "rope.Rope.custom";
   return rope_record(rope::from_certificate(
       {.construction = construction,
@@ -77,7 +79,7 @@ py::dict certificate_record(const std::string& construction, const std::string& 
 
 std::vector<py::dict> catalog_records(const std::optional<std::string>& construction,
                                       const std::optional<std::string>& grade,
-                                      const SiArgument& diameter) {
+                                      const OptionalSiArgument& diameter) {
   constexpr std::string_view where = "rope.catalog";
   std::vector<py::dict> records;
   for (const rope::RopeData& data :
