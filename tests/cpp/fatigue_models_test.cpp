@@ -9,6 +9,7 @@
 #include "ropewalk/base/table.hpp"
 #include "ropewalk/fatigue/en81_50.hpp"
 #include "ropewalk/fatigue/model.hpp"
+#include "ropewalk/sheave/pressure.hpp"
 
 namespace ropewalk::fatigue {
 namespace {
@@ -28,6 +29,19 @@ std::string message(const LifeModel& model, const BendPoint& at) {
 }
 
 // Identities
+
+TEST(BendGroupTest, PressureRatioIsTheBearingPressureOverTheStrength) {
+  const BendPoint at = point();
+  const Stress pressure =
+      sheave::bearing_pressure(at.rope_tension, at.rope_diameter, at.sheave_diameter);
+  EXPECT_NEAR(value_of(BendGroup::pressure_ratio, at) * at.wire_strength / pressure, 1.0, 1e-15);
+  // 30 000 lbf, 1-1/4 in, 50 in, 240 ksi: p = 960 psi, B = 0.0040.
+  const BendPoint trade{.rope_tension = 30.0 * kip,
+                        .rope_diameter = 1.25 * inch,
+                        .sheave_diameter = 50.0 * inch,
+                        .wire_strength = 240.0 * ksi};
+  EXPECT_NEAR(value_of(BendGroup::pressure_ratio, trade), 0.0040, 1e-17);
+}
 
 TEST(LifeModelTest, FallsWithTensionAtItsOwnSlope) {
   for (const LifeModel& model : all_models()) {
