@@ -1,0 +1,36 @@
+"""
+The compiled core of ropewalk: plain SI numbers and float64 arrays, no units.
+"""
+
+from __future__ import annotations
+from . import rope
+from . import sheave
+from . import reeving
+from . import fatigue
+from . import design_factor
+from . import drillstring
+from . import work
+
+__all__: list[str] = [
+    "design_factor",
+    "drillstring",
+    "fatigue",
+    "reeving",
+    "rope",
+    "sheave",
+    "signatures",
+    "table",
+    "work",
+]
+
+def signatures() -> dict:
+    """
+    Every row function with the dimensions (length, mass, time, angle) of its arguments and result, as the compiler knows them.
+    """
+
+def table(name: str) -> list[dict]:
+    """
+    Rows of an embedded table as records.
+    """
+
+__version__: str = "0.1.0"
