@@ -81,6 +81,31 @@ def numba_pressure(tension: Array, rope: Array, sheave: Array) -> Array:  # prag
     return out
 
 
+def numpy_pressure_checked(
+    tension: Array, rope: Array, sheave: Array
+) -> tuple[Array, npt.NDArray[np.bool_]]:
+    """The ranges and the status per row that ropewalk has."""
+    ok = (tension >= 0.0) & (tension <= 1e9) & (rope > 0.0) & (rope <= 1.0)
+    ok &= (sheave > 0.0) & (sheave <= 100.0) & (sheave >= rope)
+    with np.errstate(all="ignore"):
+        return np.where(ok, 2.0 * tension / (rope * sheave), np.nan), ~ok
+
+
+@numba.njit(cache=False)
+def numba_pressure_checked(
+    tension: Array, rope: Array, sheave: Array
+) -> tuple[Array, npt.NDArray[np.uint8]]:  # pragma: no cover
+    """The ranges and the status per row that ropewalk has."""
+    out = np.empty_like(tension)
+    status = np.empty(tension.size, np.uint8)
+    for i in range(tension.size):
+        f, d, big = tension[i], rope[i], sheave[i]
+        ok = 0.0 <= f <= 1e9 and 0.0 < d <= 1.0 and 0.0 < big <= 100.0 and big >= d
+        status[i] = 0 if ok else 1
+        out[i] = 2.0 * f / (d * big) if ok else np.nan
+    return out, status
+
+
 @numba.njit(cache=False)
 def numba_efficiency(lines: Array, k: Array, lead: Array) -> Array:  # pragma: no cover
     out = np.empty_like(k)
@@ -128,6 +153,12 @@ def kernels() -> list[tuple[str, Callable[[], Any], Callable[[], Any], Callable[
             lambda: core.sheave.bearing_pressure(tension, rope, sheave),
             lambda: 2.0 * tension / (rope * sheave),
             lambda: numba_pressure(tension, rope, sheave),
+        ),
+        (
+            "the same, rivals with checks",
+            lambda: core.sheave.bearing_pressure(tension, rope, sheave),
+            lambda: numpy_pressure_checked(tension, rope, sheave)[0],
+            lambda: numba_pressure_checked(tension, rope, sheave)[0],
         ),
         (
             "reeving.efficiency",
@@ -200,7 +231,10 @@ def main() -> None:
             f"{best(numba_form) / own:.2f} x",
         )
     console.print(table)
-    console.print("ropewalk checks every row against its ranges; NumPy and Numba check nothing.")
+    console.print(
+        "ropewalk checks every row against its ranges and gives each a status; NumPy and Numba do "
+        "so where it says checks. It is built for any x86-64, Numba for this one."
+    )
 
 
 if __name__ == "__main__":
