@@ -159,7 +159,7 @@ USUAL = [
 def test_usual_ranges_are_those_of_the_trade() -> None:
     found = rw.rig.practice(rw.load_rig(rw.rig.example("rig7")))
     assert [(one.key, one.unit, one.low, one.high) for one in found] == USUAL
-    assert {one.standing for one in found} == {"common practice; no source"}
+    assert {one.source for one in found} == {"common practice, no source"}
     assert all(one.holds for one in found)
 
 

@@ -28,8 +28,10 @@ class Usual:
         Unit of the range.
     low, high
         Bounds of the usual range, in `unit`.
+    source
+        ``"common practice, no source"``.
     standing
-        ``"common practice; no source"``.
+        ``"common practice"``.
     """
 
     key: str
@@ -38,6 +40,7 @@ class Usual:
     unit: str
     low: float
     high: float
+    source: str
     standing: str
 
     @property

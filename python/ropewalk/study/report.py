@@ -155,10 +155,10 @@ def _print_ratings(console: Console, rig: Rig) -> None:
     for one in unusual:
         console.print(
             f"unusual: {one.title} {one.value:.4g~P}; usual {one.low:g} to {one.high:g} {one.unit} "
-            f"({one.standing})"
+            f"({one.source})"
         )
     if not unusual:
-        console.print("sizes and ratings: all of a usual size (common practice; no source)")
+        console.print("sizes and ratings: all of a usual size (common practice, no source)")
 
 
 def _sweep(console: Console, rig: Rig) -> xr.Dataset:
