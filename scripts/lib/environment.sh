@@ -11,7 +11,7 @@ unset PYTHONPATH PYTHONHOME
 export PIP_DISABLE_PIP_VERSION_CHECK=1
 
 heading() {
-  printf '\n=== %s\n' "$*"
+  printf '\n=== %s (after %d s)\n' "$*" "$SECONDS"
 }
 
 fail() {
