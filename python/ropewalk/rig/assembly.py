@@ -105,6 +105,11 @@ class Rig:
             raise RigFileError(f"{self.name}: the plan has no round trip to count life in")
         return max(trips, key=lambda one: one.heaviest_hook_load(self.block.weight))
 
+    @property
+    def stuck_hook_load(self) -> float:
+        """Hook load of the allowed pull on a string stuck at the end of the heaviest trip, N."""
+        return self.heaviest_trip.heaviest_hook_load(self.block.weight) + self.limits.overpull
+
 
 def load_rig(path: str | Path) -> Rig:
     """Read a rig file and put the hoist together.

@@ -110,7 +110,9 @@ class Operation:
                 self.from_depth, self.depth, self.stand_length, weight, excess, block_weight
             )
         else:
-            once = work.casing(self.depth, self.stand_length, weight, block_weight)
+            # The published form knows one weight per length; a string of several has their mean.
+            mean = float(self.string_weight(self.depth)[0]) / self.depth
+            once = work.casing(self.depth, self.stand_length, mean, block_weight)
         return float(once) * self.times
 
 

@@ -71,7 +71,7 @@ def to_dataset(
         ),
         "bend_ratio": (
             ("rope", "sheave_diameter"),
-            diameters[None, :] / rope_diameters[:, None],
+            si.sheave.bend_ratio(diameters[None, :], rope_diameters[:, None]),
             _attrs("1", "sheave diameter over rope diameter"),
         ),
         "bearing_pressure": (
@@ -102,7 +102,7 @@ def to_dataset(
         ),
         "design_factor": (
             ("rope", "lines"),
-            breaking[:, None] / fast_line[None, :],
+            si.design_factor.design_factor(breaking[:, None], fast_line[None, :]),
             _attrs("1", "breaking force over fast-line tension at the heaviest pull"),
         ),
     }

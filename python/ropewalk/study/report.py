@@ -14,7 +14,7 @@ from rich.console import Console
 from rich.progress import BarColumn, Progress, TextColumn, TimeRemainingColumn
 from rich.table import Table
 
-from ropewalk import design_factor
+from ropewalk import design_factor, si
 from ropewalk._units import Q
 from ropewalk.rig import Rig, load_rig, practice
 from ropewalk.rig.plan import STUCK
@@ -114,19 +114,21 @@ def _operation_table(rig: Rig) -> Table:
         work = one.work(rig.block.weight)
         total += work
         table.add_row(one.title, *_factor_cells(rig, load, one.service), _ton_miles(work))
-    stuck = rig.heaviest_trip.heaviest_hook_load(rig.block.weight) + rig.limits.overpull
-    table.add_row("pull on stuck string", *_factor_cells(rig, stuck, STUCK), "")
+    table.add_row("pull on stuck string", *_factor_cells(rig, rig.stuck_hook_load, STUCK), "")
     table.add_section()
     table.add_row("all planned work", "", "", "", "", "", _ton_miles(total))
     minimum = design_factor.minimum("rotary drilling", rig.limits.design_factor_standard)
-    table.caption = f"Minimum design factors: {minimum.source}. Work: API RP 9B closed forms."
+    table.caption = (
+        "Design factors are on the fast line while hoisting with drag. Minimums are on the "
+        f"{minimum.basis}: {minimum.source}. Work: API RP 9B closed forms."
+    )
     table.caption_justify = "left"
     return table
 
 
 def _factor_cells(rig: Rig, hook_load: float, service: str) -> list[str]:
     fast = rig.reeving.tensions(Q(hook_load, "N"), motion="hoisting").fast_line_si
-    factor = rig.rope.breaking_force_si / fast
+    factor = float(si.design_factor.design_factor(rig.rope.breaking_force_si, fast))
     limit = design_factor.minimum(service, rig.limits.design_factor_standard).value
     return [
         _kip(hook_load),
@@ -140,8 +142,7 @@ def _factor_cells(rig: Rig, hook_load: float, service: str) -> list[str]:
 def _print_ratings(console: Console, rig: Rig) -> None:
     """Largest planned loads on the blocks against their ratings, and what is unusual."""
     loads = [one.heaviest_hook_load(rig.block.weight) for one in rig.operations]
-    stuck = rig.heaviest_trip.heaviest_hook_load(rig.block.weight) + rig.limits.overpull
-    largest = rig.reeving.tensions(Q(max(*loads, stuck), "N"), motion="hoisting")
+    largest = rig.reeving.tensions(Q(max(*loads, rig.stuck_hook_load), "N"), motion="hoisting")
     hook, crown = float(largest.lines_si.sum()), float(largest.crown_load_si)
     for name, load, rating in (
         ("traveling block", hook, rig.block.sheaves.rated_load),
