@@ -25,6 +25,7 @@ if TYPE_CHECKING:
         drillstring,
         errors,
         fatigue,
+        line,
         plot,
         reeving,
         rig,
@@ -39,6 +40,7 @@ if TYPE_CHECKING:
     from ropewalk._version import __version__
     from ropewalk.drillstring import DrillString
     from ropewalk.errors import RopewalkError
+    from ropewalk.line import Campaign
     from ropewalk.reeving import Reeving
     from ropewalk.rig import Rig, load_rig
     from ropewalk.rope import Rope
@@ -47,6 +49,7 @@ if TYPE_CHECKING:
     units: pint.UnitRegistry[Any]
 
 __all__ = [
+    "Campaign",
     "DrillString",
     "Q",
     "Quantity",
@@ -60,6 +63,7 @@ __all__ = [
     "drillstring",
     "errors",
     "fatigue",
+    "line",
     "load_rig",
     "plot",
     "reeving",
@@ -79,6 +83,7 @@ _SUBMODULES = {
     "drillstring",
     "errors",
     "fatigue",
+    "line",
     "plot",
     "reeving",
     "rig",
@@ -90,6 +95,7 @@ _SUBMODULES = {
     "work",
 }
 _HOMES = {
+    "Campaign": "line",
     "DrillString": "drillstring",
     "Q": "_units",
     "Quantity": "_units",
