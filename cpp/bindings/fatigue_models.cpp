@@ -14,10 +14,6 @@ using fatigue::LifeModel;
 
 using Scatter = std::optional<double>;
 
-/// The variant under a type of its own: a variant by itself is taken apart at the border.
-struct BoundModel {
-  LifeModel model;
-};
 /// The arguments of a bend as Python hands them over, in the order of BendArgument; None where the
 /// caller has none.
 using BendValues = std::array<py::object, fatigue::bend_arguments>;

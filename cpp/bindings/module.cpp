@@ -9,6 +9,8 @@ void bind_fatigue(py::module_& core);
 void bind_design_factor(py::module_& core);
 void bind_drillstring(py::module_& core);
 void bind_work(py::module_& core);
+void bind_line(py::module_& core);
+void bind_line_operations(py::module_& core);
 }  // namespace ropewalk::bindings
 
 PYBIND11_MODULE(_core, core) {
@@ -23,6 +25,8 @@ PYBIND11_MODULE(_core, core) {
   bind_design_factor(core);
   bind_drillstring(core);
   bind_work(core);
+  bind_line(core);
+  bind_line_operations(core);
   core.def("table", &table_records, py::arg("name"), "Rows of an embedded table as records.");
   core.def("signatures", &signatures,
            "Every row function with the dimensions (length, mass, time, angle) of its arguments "

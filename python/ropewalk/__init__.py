@@ -25,6 +25,7 @@ if TYPE_CHECKING:
         drillstring,
         errors,
         fatigue,
+        line,
         plot,
         reeving,
         rig,
@@ -39,6 +40,7 @@ if TYPE_CHECKING:
     from ropewalk._version import __version__
     from ropewalk.drillstring import DrillString
     from ropewalk.errors import RopewalkError
+    from ropewalk.line import Campaign, SlipCutProgram, run_line
     from ropewalk.reeving import Reeving
     from ropewalk.rig import Rig, load_rig
     from ropewalk.rope import Rope
@@ -47,6 +49,7 @@ if TYPE_CHECKING:
     units: pint.UnitRegistry[Any]
 
 __all__ = [
+    "Campaign",
     "DrillString",
     "Q",
     "Quantity",
@@ -55,16 +58,19 @@ __all__ = [
     "Rig",
     "Rope",
     "RopewalkError",
+    "SlipCutProgram",
     "__version__",
     "design_factor",
     "drillstring",
     "errors",
     "fatigue",
+    "line",
     "load_rig",
     "plot",
     "reeving",
     "rig",
     "rope",
+    "run_line",
     "sheave",
     "sheave_life",
     "si",
@@ -79,6 +85,7 @@ _SUBMODULES = {
     "drillstring",
     "errors",
     "fatigue",
+    "line",
     "plot",
     "reeving",
     "rig",
@@ -90,7 +97,10 @@ _SUBMODULES = {
     "work",
 }
 _HOMES = {
+    "Campaign": "line",
     "DrillString": "drillstring",
+    "SlipCutProgram": "line",
+    "run_line": "line",
     "Q": "_units",
     "Quantity": "_units",
     "QuantityLike": "_units",

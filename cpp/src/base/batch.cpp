@@ -3,8 +3,9 @@
 namespace ropewalk::detail {
 
 BatchReport run_pieces(std::size_t rows, int threads, const StopAsked& stop,
-                       const std::function<BatchReport(std::size_t, std::size_t)>& piece) {
-  const std::size_t pieces = (rows + piece_rows - 1) / piece_rows;
+                       const std::function<BatchReport(std::size_t, std::size_t)>& piece,
+                       std::size_t rows_per_piece) {
+  const std::size_t pieces = (rows + rows_per_piece - 1) / rows_per_piece;
   const auto workers =
       std::min<std::size_t>(pieces, static_cast<std::size_t>(std::max(threads, 1)));
   std::atomic<std::size_t> next{0};
@@ -19,7 +20,7 @@ BatchReport run_pieces(std::size_t rows, int threads, const StopAsked& stop,
       }
       const std::size_t k = next.fetch_add(1, std::memory_order_relaxed);
       if (k >= pieces) return;
-      report.merge(piece(k * piece_rows, std::min(rows, (k + 1) * piece_rows)));
+      report.merge(piece(k * rows_per_piece, std::min(rows, (k + 1) * rows_per_piece)));
     }
   };
 

@@ -1,14 +1,14 @@
 #include "ropewalk/work/strokes.hpp"
 
 #include <algorithm>
-#include <cmath>
+
+#include "ropewalk/work/stands.hpp"
 
 namespace ropewalk::work {
 
 namespace {
 
 constexpr Parameter<Length> bha_length{"bha_length", params::depth_range};
-constexpr double most_stands = 100'000.0;
 constexpr Length no_length = 0.0 * meter;
 constexpr Force no_force = 0.0 * newton;
 
@@ -63,28 +63,6 @@ struct TopDriveArguments {
   }
 };
 
-/// A way cut into stands: whole ones, and what is left.
-struct Stands {
-  std::size_t whole = 0;
-  Length rest;
-};
-
-Stands cut(std::string_view where, std::string_view field, Length way, Length stand) {
-  const double ratio = way / stand;
-  if (ratio > most_stands) {
-    throw InadmissibleError(where, field,
-                            std::string(field) + " = " + quantity_text(stand) + " cuts " +
-                                quantity_text(way) + " into more than 100,000 strokes");
-  }
-  // A depth given as so many stands is a whole number of them up to rounding.
-  const double nearest = std::nearbyint(ratio);
-  if (std::abs(ratio - nearest) <= 1e-9 * std::max(1.0, nearest)) {
-    return {static_cast<std::size_t>(nearest), no_length};
-  }
-  const double whole = std::floor(ratio);
-  return {static_cast<std::size_t>(whole), way - whole * stand};
-}
-
 /// A rope cannot be pushed.
 void refuse_slack(std::string_view where, std::string_view field, Force value,
                   const std::vector<Stroke>& strokes) {
@@ -99,7 +77,7 @@ void refuse_slack(std::string_view where, std::string_view field, Force value,
 
 std::vector<Stroke> pull_out(std::string_view where, std::string_view field, const Hung& hung,
                              Length deep, Length shallow, Length stand) {
-  const Stands stands = cut(where, field, deep - shallow, stand);
+  const Stands stands = cut_into_stands(where, field, deep - shallow, stand);
   std::vector<Stroke> strokes;
   strokes.reserve(stands.whole + 1);
   const auto pull = [&](Length bit, Length travel) {
@@ -159,7 +137,8 @@ std::vector<Stroke> kelly_strokes(const Hung& hung, Length depth_from, Length de
   admit<Arguments>(Policy::raise, depth_from, depth_to, joint, hung.pipe_weight,
                    hung.bha_excess_weight, hung.bha_length, hung.block_weight,
                    drilling.kelly_weight, drilling.weight_on_bit);
-  const Stands joints = cut(Arguments::name, "joint_length", depth_to - depth_from, joint);
+  const Stands joints =
+      cut_into_stands(Arguments::name, "joint_length", depth_to - depth_from, joint);
   const Force block = hung.block_weight;
   const Force block_and_kelly = block + drilling.kelly_weight;
   std::vector<Stroke> strokes;
@@ -192,7 +171,8 @@ std::vector<Stroke> top_drive_strokes(const Hung& hung, Length depth_from, Lengt
   admit<Arguments>(Policy::raise, depth_from, depth_to, stand, hung.pipe_weight,
                    hung.bha_excess_weight, hung.bha_length, hung.block_weight,
                    drilling.weight_on_bit, from_si<Number>(drilling.reams));
-  const Stands stands = cut(Arguments::name, "stand_length", depth_to - depth_from, stand);
+  const Stands stands =
+      cut_into_stands(Arguments::name, "stand_length", depth_to - depth_from, stand);
   std::vector<Stroke> strokes;
   const auto drill = [&](Length bit, Length travel) {
     const Force load = hung.string_weight(bit) + hung.block_weight;

@@ -10,11 +10,13 @@ from . import fatigue
 from . import design_factor
 from . import drillstring
 from . import work
+from . import line
 
 __all__: list[str] = [
     "design_factor",
     "drillstring",
     "fatigue",
+    "line",
     "reeving",
     "rope",
     "sheave",

@@ -22,20 +22,25 @@ from ropewalk.rig.assembly import (
     load_rig,
 )
 from ropewalk.rig.file import RigFileError
+from ropewalk.rig.line_parts import DrumShape, Practice, StringUp, Wear
 from ropewalk.rig.plan import Operation
 from ropewalk.rig.practice import Usual, practice
 
 __all__ = [
     "Block",
+    "DrumShape",
     "FittedPowerLaw",
     "Life",
     "Limits",
     "Operation",
+    "Practice",
     "ReferenceLife",
     "Rig",
     "RigFileError",
     "Sheaves",
+    "StringUp",
     "Usual",
+    "Wear",
     "example",
     "load_rig",
     "practice",

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from datetime import date, datetime, time
 from typing import Annotated, Any
 
 from pydantic import BaseModel, BeforeValidator, ConfigDict, Field
@@ -48,6 +49,9 @@ LengthOrZero = Annotated[float, _reader("length"), _NOT_NEGATIVE]
 Force = Annotated[float, _reader("force"), _POSITIVE]
 ForceOrZero = Annotated[float, _reader("force"), _NOT_NEGATIVE]
 Power = Annotated[float, _reader("power"), _POSITIVE]
+Energy = Annotated[float, _reader("energy"), _POSITIVE]
+Speed = Annotated[float, _reader("speed"), _POSITIVE]
+Acceleration = Annotated[float, _reader("acceleration"), _POSITIVE]
 Density = Annotated[float, _reader("density"), _NOT_NEGATIVE]
 MassPerLength = Annotated[float, _reader("mass_per_length"), _NOT_NEGATIVE]
 
@@ -63,6 +67,22 @@ def _read_friction(value: Any) -> Any:
         {"text": f'must be "roller", "plain" or a tension ratio from 1 to 2, got {value!r}'},
     )
 
+
+def _read_date(value: Any) -> Any:
+    # A datetime is a date too; a date without a time is the beginning of its day.
+    if isinstance(value, date) and not isinstance(value, datetime):
+        return datetime.combine(value, time())
+    if isinstance(value, datetime):
+        return value
+    raise PydanticCustomError(
+        "quantity",
+        "{text}",
+        {"text": f"must be a date, 2026-03-01 or 2026-03-01T06:00, got {value!r}"},
+    )
+
+
+#: A date, with or without the time of day and the offset from UTC.
+Date = Annotated[datetime, BeforeValidator(_read_date)]
 
 #: Bearing of the sheaves, or the tension ratio of one turning sheave.
 Friction = Annotated[str | float, BeforeValidator(_read_friction)]

@@ -10,6 +10,15 @@ from typing import TYPE_CHECKING
 
 from ropewalk.errors import RopewalkError
 from ropewalk.rig.file import RigFileError, read_rig_file
+from ropewalk.rig.line_parts import (
+    DrumShape,
+    Practice,
+    StringUp,
+    make_drum,
+    make_practice,
+    make_string_up,
+)
+from ropewalk.rig.operations import make_operations, make_strings
 from ropewalk.rig.plan import SERVICES, Operation
 
 if TYPE_CHECKING:
@@ -17,7 +26,7 @@ if TYPE_CHECKING:
 
     from ropewalk.drillstring import DrillString
     from ropewalk.reeving import Reeving
-    from ropewalk.rig.sections import OperationSection, RigFile, SheavesSection
+    from ropewalk.rig.sections import RigFile, SheavesSection
     from ropewalk.rope import Rope
 
 
@@ -82,7 +91,10 @@ class Limits:
 
 @dataclass(frozen=True, slots=True)
 class Rig:
-    """A hoist: rope, reeving, blocks, strings, well plan. Made by `load_rig`."""
+    """A hoist: rope, reeving, blocks, strings, well plan. Made by `load_rig`.
+
+    Drum, string-up of the line and present program are None where the file does not have them.
+    """
 
     name: str
     site: str
@@ -96,6 +108,14 @@ class Rig:
     operations: tuple[Operation, ...]
     life: Life
     limits: Limits
+    drum: DrumShape | None = None
+    line: StringUp | None = None
+    program: Practice | None = None
+
+    @property
+    def travel(self) -> float:
+        """Travel of the block from its lowest to its highest position, m."""
+        return self.block.lowest - self.block.highest
 
     @property
     def heaviest_trip(self) -> Operation:
@@ -134,7 +154,7 @@ def load_rig(path: str | Path) -> Rig:
     >>> import ropewalk as rw
     >>> rig = rw.load_rig(rw.rig.example("rig7"))
     >>> len(rig.operations)
-    7
+    17
     """
     file = read_rig_file(path)
     try:
@@ -150,7 +170,7 @@ def _assemble(file: RigFile) -> Rig:
 
     if file.block.lowest <= file.block.highest:
         raise RigFileError("block.lowest must be more than block.highest: line between the blocks")
-    strings = _strings(file)
+    strings = make_strings(file.mud, file.string)
     rope = Rope(file.rope.construction, grade=file.rope.grade, diameter=Q(file.rope.diameter, "m"))
     _check_tables(file, rope)
     return Rig(
@@ -173,11 +193,12 @@ def _assemble(file: RigFile) -> Rig:
         ),
         drawworks_power=file.drawworks.power,
         strings=strings,
-        operations=tuple(
-            _operation(one, strings, f"operation[{i}]") for i, one in enumerate(file.operation, 1)
-        ),
+        operations=make_operations(file.operation, strings),
         life=_life(file),
         limits=Limits(file.limits.design_factor_standard, file.limits.overpull),
+        drum=make_drum(file.drum),
+        line=make_string_up(file.line, file.reeving.lines, file.reeving.lead_sheaves),
+        program=make_practice(file.program),
     )
 
 
@@ -206,58 +227,6 @@ def _named(key: str) -> Iterator[None]:
         yield
     except RopewalkError as error:
         raise RigFileError(f"{key}: {error}") from error
-
-
-def _strings(file: RigFile) -> dict[str, DrillString]:
-    from ropewalk._units import Q
-    from ropewalk.drillstring import DrillString, Section
-
-    return {
-        name: DrillString(
-            [
-                Section(part.name, Q(part.length, "m"), Q(part.mass_per_length, "kg/m"))
-                for part in parts
-            ],
-            mud_density=Q(file.mud.density, "kg/m**3"),
-            steel_density=Q(file.mud.steel_density, "kg/m**3"),
-        )
-        for name, parts in file.string.items()
-    }
-
-
-def _operation(
-    section: OperationSection, strings: Mapping[str, DrillString], place: str
-) -> Operation:
-    if section.string not in strings:
-        known = ", ".join(sorted(strings))
-        raise RigFileError(f"{place}.string: no string {section.string!r}; there are: {known}")
-    string = strings[section.string]
-    from_depth = section.from_depth or 0.0
-    if section.kind in ("drilling", "short trip", "coring") and section.from_depth is None:
-        raise RigFileError(f"{place}.from_depth: missing; {section.kind} goes from depth to depth")
-    if from_depth >= section.depth:
-        raise RigFileError(f"{place}.from_depth must be less than depth")
-    if section.kind == "drilling" and section.passes is None:
-        raise RigFileError(
-            f"{place}.passes: missing; 3 with a kelly and a reaming pass, 2 without reaming"
-        )
-    if section.depth > string.length_si * (1.0 + 1e-9):
-        raise RigFileError(
-            f"{place}.depth = {section.depth:.6g} m is more than the length of string "
-            f"{section.string!r}, {string.length_si:.6g} m"
-        )
-    return Operation(
-        kind=section.kind,
-        string_name=section.string,
-        string=string,
-        depth=section.depth,
-        from_depth=from_depth,
-        stand_length=section.stand_length,
-        times=section.times,
-        drag_up=section.drag_up,
-        drag_down=section.drag_down,
-        passes=section.passes or 0.0,
-    )
 
 
 def _life(file: RigFile) -> Life:

@@ -6,12 +6,15 @@ import difflib
 import tomllib
 from collections.abc import Mapping
 from pathlib import Path
-from typing import Any, get_args
+from typing import Any, TypeVar, get_args
 
 from pydantic import BaseModel, ValidationError
 
 from ropewalk.errors import RopewalkError
+from ropewalk.rig.plan_sections import PlanFile
 from ropewalk.rig.sections import RigFile
+
+Layout = TypeVar("Layout", bound=BaseModel)
 
 #: A rig file is a page of text; anything larger is a mistake.
 LARGEST_FILE = 4_000_000
@@ -43,12 +46,22 @@ def read_rig_file(path: str | Path) -> RigFile:
     return parse_rig(_toml_of(path), path.name)
 
 
+def read_plan_file(path: str | Path) -> PlanFile:
+    """Read and check a well plan in a file of its own (TOML), as `read_rig_file` does a rig."""
+    path = Path(path)
+    return _parse(PlanFile, _toml_of(path), path.name)
+
+
 def parse_rig(data: Mapping[str, Any], name: str = "rig") -> RigFile:
     """Check rig data that has already been read; `name` stands for the file in messages."""
+    return _parse(RigFile, data, name)
+
+
+def _parse(layout: type[Layout], data: Mapping[str, Any], name: str) -> Layout:
     try:
-        return RigFile.model_validate(data)
+        return layout.model_validate(data)
     except ValidationError as error:
-        lines = [_problem(item) for item in error.errors(include_url=False)]
+        lines = [_problem(item, layout) for item in error.errors(include_url=False)]
         count = "1 problem" if len(lines) == 1 else f"{len(lines)} problems"
         raise RigFileError("\n".join([f"{name}: {count}", *lines]), name) from None
 
@@ -68,11 +81,11 @@ def _toml_of(path: Path) -> dict[str, Any]:
         raise RigFileError(f"{path.name}: nested too deeply") from None
 
 
-def _problem(item: Any) -> str:
+def _problem(item: Any, layout: type[BaseModel]) -> str:
     location = item["loc"]
     place = _place(location)
     if item["type"] == "extra_forbidden":
-        return f"  {place}: unknown key{_did_you_mean(location)}"
+        return f"  {place}: unknown key{_did_you_mean(location, layout)}"
     if item["type"] == "missing":
         return f"  {place}: missing"
     if item["type"] == "quantity":
@@ -87,15 +100,15 @@ def _place(location: tuple[int | str, ...]) -> str:
     return text.removeprefix(".")
 
 
-def _did_you_mean(location: tuple[int | str, ...]) -> str:
-    known = sorted(_section_at(location[:-1]).model_fields)
+def _did_you_mean(location: tuple[int | str, ...], layout: type[BaseModel]) -> str:
+    known = sorted(_section_at(location[:-1], layout).model_fields)
     close = difflib.get_close_matches(str(location[-1]), known, n=1, cutoff=0.5)
     return f"; did you mean {close[0]!r}?" if close else f"; known here: {', '.join(known)}"
 
 
-def _section_at(location: tuple[int | str, ...]) -> type[BaseModel]:
+def _section_at(location: tuple[int | str, ...], layout: type[BaseModel]) -> type[BaseModel]:
     """Return the model of the table at `location`, following lists and named tables inside."""
-    section: type[BaseModel] = RigFile
+    section = layout
     for part in location:
         field = section.model_fields.get(part) if isinstance(part, str) else None
         if field is not None:

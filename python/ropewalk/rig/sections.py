@@ -12,18 +12,17 @@ from pydantic import Field
 
 from ropewalk.rig._fields import (
     Count,
-    Density,
     Force,
     ForceOrZero,
     Friction,
     Length,
-    LengthOrZero,
-    MassPerLength,
     Positive,
     Power,
     Section,
     Share,
 )
+from ropewalk.rig.line_sections import DrumSection, LineSection, ProgramSection
+from ropewalk.rig.plan_sections import MudSection, Operations, Strings
 
 
 class RigSection(Section):
@@ -81,44 +80,6 @@ class DrawworksSection(Section):
     power: Power = Field(description="Rated input power.")
 
 
-class MudSection(Section):
-    """``[mud]``."""
-
-    density: Density = Field(description="Density of the mud in the hole.")
-    steel_density: Density = Field(description="Density of the steel of the strings.")
-
-
-class TubularSection(Section):
-    """One part of a string, counted from the bit upwards."""
-
-    name: str = Field(description="What it is.")
-    length: Length = Field(description="Length of this part; the topmost part fills the hole.")
-    mass_per_length: MassPerLength = Field(description="Mass per length in air, joints included.")
-
-
-class OperationSection(Section):
-    """``[[operation]]``: one line of the well plan."""
-
-    kind: Literal["drilling", "round trip", "short trip", "coring", "casing"]
-    string: str = Field(description="Name of the string in [string].")
-    depth: Length = Field(description="Depth reached, or from which the trip starts.")
-    from_depth: LengthOrZero | None = Field(
-        default=None, description="Depth where drilling, coring or the short trip begins."
-    )
-    stand_length: Length = Field(description="Length of one stand, or casing joint.")
-    times: Count = Field(default=1, description="How often.")
-    drag_up: Share = Field(
-        default=0.0, description="Drag when hoisting, as a share of the weight in mud."
-    )
-    drag_down: Share = Field(
-        default=0.0, description="Drag when lowering, as a share of the weight in mud."
-    )
-    passes: Positive | None = Field(
-        default=None,
-        description="Drilling: trips of work per depth drilled; 3 with a kelly and reaming.",
-    )
-
-
 class ReferenceLifeSection(Section):
     """``[life.reference]``: one known life, which scales the relative models."""
 
@@ -173,7 +134,10 @@ class RigFile(Section):
     block: BlockSection
     drawworks: DrawworksSection
     mud: MudSection
-    string: dict[str, Annotated[list[TubularSection], Field(min_length=1)]]
-    operation: Annotated[list[OperationSection], Field(min_length=1)]
+    string: Strings
+    operation: Operations
     life: LifeSection
     limits: LimitsSection
+    drum: DrumSection | None = None
+    line: LineSection | None = None
+    program: ProgramSection | None = None

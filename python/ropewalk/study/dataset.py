@@ -20,8 +20,8 @@ if TYPE_CHECKING:
     import xarray as xr
 
     from ropewalk.rig import Rig
+    from ropewalk.rig.models import LifeModel
     from ropewalk.rope import Rope
-    from ropewalk.study.models import LifeModel
 
 Array = npt.NDArray[np.float64]
 

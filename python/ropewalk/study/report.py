@@ -110,6 +110,8 @@ def _operation_table(rig: Rig) -> Table:
         table.add_column(name, justify="right", no_wrap=True)
     total = 0.0
     for one in rig.operations:
+        if one.string is None:
+            continue
         load = one.heaviest_hook_load(rig.block.weight)
         work = one.work(rig.block.weight)
         total += work
@@ -120,7 +122,8 @@ def _operation_table(rig: Rig) -> Table:
     minimum = design_factor.minimum("rotary drilling", rig.limits.design_factor_standard)
     table.caption = (
         "Design factors are on the fast line while hoisting with drag. Minimums are on the "
-        f"{minimum.basis}: {minimum.source}. Work: API RP 9B closed forms."
+        f"{minimum.basis}: {minimum.source}. Work: API RP 9B closed forms; "
+        "where there is none, load times travel, without drag."
     )
     table.caption_justify = "left"
     return table

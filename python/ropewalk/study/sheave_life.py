@@ -9,8 +9,8 @@ from typing import TYPE_CHECKING
 import numpy as np
 import numpy.typing as npt
 
+from ropewalk.rig.models import LifeModel, models_of
 from ropewalk.rig.plan import TripStrokes, trip_strokes
-from ropewalk.study.models import LifeModel, models_of
 from ropewalk.study.section import sheave_windows, worst_section_damage
 
 if TYPE_CHECKING:

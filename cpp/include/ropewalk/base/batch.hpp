@@ -63,10 +63,11 @@ inline constexpr std::size_t block_rows = 128;
 inline constexpr std::size_t piece_rows = 256 * block_rows;
 
 /// Runs `piece(begin, end)` over all rows on up to `threads` threads; the calling thread works too
-/// and is the only one that asks `stop`.
+/// and is the only one that asks `stop`. Rows that are much work each are taken in smaller pieces.
 [[nodiscard]] BatchReport run_pieces(
     std::size_t rows, int threads, const StopAsked& stop,
-    const std::function<BatchReport(std::size_t, std::size_t)>& piece);
+    const std::function<BatchReport(std::size_t, std::size_t)>& piece,
+    std::size_t rows_per_piece = piece_rows);
 
 /// What lies in both intervals.
 constexpr Interval overlap(const Interval& a, const Interval& b) noexcept {

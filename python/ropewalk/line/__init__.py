@@ -1,0 +1,63 @@
+"""The drilling line over a campaign: what the hoist did, and what it did to the line.
+
+The map tells where along the rope the bends of a campaign fall. It replaces neither inspection of
+the rope nor the maker's manual, the rules in force where the rig stands, and the judgment of
+qualified people.
+
+>>> import ropewalk as rw
+>>> rw.Campaign.from_plan(rw.rig.example("rig7")).operations[0].kind
+'drilling'
+"""
+
+from __future__ import annotations
+
+import importlib
+from typing import TYPE_CHECKING, Any
+
+if TYPE_CHECKING:
+    from ropewalk.line.campaign import Campaign, LineEvent, PlannedOperation
+    from ropewalk.line.history import CutSection, LineHistory, SlipOrCut
+    from ropewalk.line.places import Window, WorstPlace
+    from ropewalk.line.program import SlipCutProgram
+    from ropewalk.line.run import run_line
+    from ropewalk.line.spacing import program_warnings
+
+__all__ = [
+    "Campaign",
+    "CutSection",
+    "LineEvent",
+    "LineHistory",
+    "PlannedOperation",
+    "SlipCutProgram",
+    "SlipOrCut",
+    "Window",
+    "WorstPlace",
+    "program_warnings",
+    "run_line",
+]
+
+_HOMES = {
+    "Campaign": "campaign",
+    "CutSection": "history",
+    "LineHistory": "history",
+    "SlipCutProgram": "program",
+    "SlipOrCut": "history",
+    "Window": "places",
+    "WorstPlace": "places",
+    "program_warnings": "spacing",
+    "run_line": "run",
+    "LineEvent": "campaign",
+    "PlannedOperation": "campaign",
+}
+
+
+def __getattr__(name: str) -> Any:
+    if name in _HOMES:
+        value = getattr(importlib.import_module(f"{__name__}.{_HOMES[name]}"), name)
+        globals()[name] = value
+        return value
+    raise AttributeError(f"module {__name__!r} has no attribute {name!r}")
+
+
+def __dir__() -> list[str]:
+    return sorted({*globals(), *__all__})

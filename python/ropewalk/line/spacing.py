@@ -1,0 +1,92 @@
+"""Where a program puts one worn point of the rope on another: common practice, no source."""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING
+
+import numpy as np
+
+from ropewalk.line._setup import tackle_of
+
+if TYPE_CHECKING:
+    from ropewalk.line.campaign import Campaign
+    from ropewalk.line.history import LineHistory
+    from ropewalk.line.program import SlipCutProgram
+    from ropewalk.rig import Rig
+
+#: Shift of the crossovers, in laps between two of them, below which they are said to meet.
+_LEAST_SHIFT = 0.1
+
+
+def warnings_of(history: LineHistory) -> list[str]:
+    """Texts for the program of a run."""
+    assert history.program is not None
+    return program_warnings(history.rig, history.campaign, history.program)
+
+
+def program_warnings(rig: Rig, campaign: Campaign, program: SlipCutProgram) -> list[str]:
+    """Say where slips or cuts put a pick-up or crossover point on another.
+
+    With the block where loads are picked up, worn points lie one line and one arc apart on the
+    rope, each as long as the arc of a sheave; if some number of slips makes that distance, every
+    line takes over the worn point of the next. A cut that is a whole number of laps leaves the
+    crossovers of the drum on the rope where they were.
+
+    Parameters
+    ----------
+    rig
+        The hoist.
+    campaign
+        Gives the height at which loads are picked up.
+    program
+        The program.
+    """
+    return [
+        text
+        for text in (_pick_ups(rig, campaign, program), _crossovers(rig, program))
+        if text is not None
+    ]
+
+
+def _pick_ups(rig: Rig, campaign: Campaign, program: SlipCutProgram) -> str | None:
+    heights = campaign.height_from_si[campaign.pick_up]
+    if heights.size == 0:
+        return None
+    length = rig.block.lowest - float(np.median(heights))
+    first, second = tackle_of(rig).contacts[:2]
+    arc = second["far"] - second["near"]
+    distance = length + second["near"] - first["near"]
+    slips = max(1, round(distance / program.slip_si))
+    apart = abs(slips * program.slip_si - distance)
+    if apart >= 0.5 * arc:
+        return None
+    return (
+        f"{slips} slips of {program.slip_si:.1f} m put the pick-up point of each line "
+        f"{apart:.2f} m from where that of the next line was ({distance:.1f} m apart, "
+        f"{arc:.1f} m long): choose another slip length"
+    )
+
+
+def crossover_shift(rig: Rig, cut: float) -> float:
+    """Part of a lap between two crossovers by which a cut of `cut` m moves them; 0 to 0.5."""
+    assert rig.drum is not None
+    lap = lap_length(rig) / max(1, rig.drum.crossovers_per_lap)
+    part = cut / lap % 1.0
+    return min(part, 1.0 - part)
+
+
+def lap_length(rig: Rig) -> float:
+    """Rope in one lap of the first layer of the drum, m."""
+    assert rig.drum is not None
+    return float(np.pi) * (rig.drum.barrel_diameter + rig.rope.diameter_si)
+
+
+def _crossovers(rig: Rig, program: SlipCutProgram) -> str | None:
+    shift = crossover_shift(rig, program.cut_si)
+    if shift >= _LEAST_SHIFT:
+        return None
+    laps = program.cut_si / lap_length(rig)
+    return (
+        f"a cut of {program.cut_si:.1f} m is {laps:.2f} laps of the first layer and leaves the "
+        f"crossovers within {shift:.2f} of the distance between two: change it by a quarter lap"
+    )

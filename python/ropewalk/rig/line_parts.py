@@ -1,0 +1,167 @@
+"""Drum, string-up and present program of a rig, as the damage map of the line takes them."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import TYPE_CHECKING
+
+from ropewalk.rig.file import RigFileError
+
+if TYPE_CHECKING:
+    from ropewalk.rig.line_sections import DrumSection, LineSection, ProgramSection
+
+
+@dataclass(frozen=True, slots=True)
+class DrumShape:
+    """The drum of the drawworks, in SI.
+
+    Attributes
+    ----------
+    barrel_diameter
+        Diameter under the first layer, m.
+    laps_per_layer
+        Laps that fill one layer.
+    layers
+        Layers the drum holds.
+    layer_height
+        Rise of a layer: ``"nested"``, ``"stacked"``, or a number of rope diameters.
+    crossovers_per_lap
+        Crossovers in one lap.
+    """
+
+    barrel_diameter: float
+    laps_per_layer: float
+    layers: int
+    layer_height: str | float
+    crossovers_per_lap: int
+
+
+@dataclass(frozen=True, slots=True)
+class Wear:
+    """What else wears the line, as bending cycles one event counts as; nothing is published.
+
+    Attributes
+    ----------
+    crossover, layer_change
+        A crossover or change of layer on the drum, each time it is spooled.
+    pick_up
+        A pick-up of the load.
+    dead_line_sheave, anchor
+        The fixed points, each time the load is picked up.
+    crossover_length
+        Rope one crossover or change of layer wears, m.
+    reverse_bend
+        How many simple bends one reverse bend counts as.
+    """
+
+    crossover: float = 0.0
+    layer_change: float = 0.0
+    pick_up: float = 0.0
+    dead_line_sheave: float = 0.0
+    anchor: float = 0.0
+    crossover_length: float | None = None
+    reverse_bend: float | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class StringUp:
+    """The line as it is strung up, in SI.
+
+    Attributes
+    ----------
+    supply
+        Length of the new line from the first drum end to the end of the reel, m.
+    dead_line
+        From the anchor to the dead-line sheave, m.
+    fast_line
+        From the last crown or lead sheave to the drum, m.
+    wraps_at_lowest
+        Laps on the drum with the block at its lowest.
+    reverse_bends
+        Where the line bends against the bend before: ``"drum"``, ``"lead sheave 1"``,
+        ``"crown sheave 1"``, ``"traveling sheave 1"``.
+    wear
+        Weights of wear other than bending.
+    """
+
+    supply: float
+    dead_line: float
+    fast_line: float
+    wraps_at_lowest: float
+    reverse_bends: tuple[str, ...]
+    wear: Wear
+
+
+@dataclass(frozen=True, slots=True)
+class Practice:
+    """How the line is slipped and cut today, in SI; one of the intervals is given.
+
+    Attributes
+    ----------
+    slip, cut
+        Line slipped, and cut, each time, m.
+    every
+        Work of the line between slips, J.
+    every_trips
+        Round trips between slips.
+    """
+
+    slip: float
+    cut: float
+    every: float | None
+    every_trips: float | None
+
+
+def make_drum(section: DrumSection | None) -> DrumShape | None:
+    """Return the drum of ``[drum]``."""
+    return None if section is None else DrumShape(**section.model_dump())
+
+
+def make_string_up(section: LineSection | None, lines: int, lead_sheaves: int) -> StringUp | None:
+    """Return the string-up of ``[line]``; refuse what does not go together."""
+    if section is None:
+        return None
+    wear = Wear(**section.wear.model_dump())
+    if (wear.crossover or wear.layer_change) and wear.crossover_length is None:
+        raise RigFileError(
+            "line.wear.crossover_length: missing; a crossover or layer_change that counts needs "
+            "the length of rope it wears"
+        )
+    if section.reverse_bends and wear.reverse_bend is None:
+        raise RigFileError(
+            "line.wear.reverse_bend: missing; line.reverse_bends needs how many simple bends one "
+            "reverse bend counts as (2 in DIN 15020, from memory)"
+        )
+    if wear.reverse_bend is not None and wear.reverse_bend < 1.0:
+        raise RigFileError(
+            f"line.wear.reverse_bend = {wear.reverse_bend:g}: a reverse bend counts as one "
+            "simple bend at least"
+        )
+    sheaves = {"lead": lead_sheaves, "crown": lines // 2, "traveling": lines // 2}
+    known = ["drum", *(f"{k} sheave {i + 1}" for k, count in sheaves.items() for i in range(count))]
+    for name in section.reverse_bends:
+        if name not in known:
+            raise RigFileError(
+                f"line.reverse_bends: no {name!r} on this rig; there are: {', '.join(known)}"
+            )
+    if len(set(section.reverse_bends)) != len(section.reverse_bends):
+        raise RigFileError("line.reverse_bends: each place may stand there once")
+    return StringUp(
+        supply=section.supply,
+        dead_line=section.dead_line,
+        fast_line=section.fast_line,
+        wraps_at_lowest=section.wraps_at_lowest,
+        reverse_bends=tuple(section.reverse_bends),
+        wear=wear,
+    )
+
+
+def make_practice(section: ProgramSection | None) -> Practice | None:
+    """Return the practice of ``[program]``; it counts work or trips."""
+    if section is None:
+        return None
+    if (section.every is None) == (section.every_trips is None):
+        raise RigFileError(
+            "program: one of every (work of the line) and every_trips (round trips) must be given"
+        )
+    return Practice(**section.model_dump())
