@@ -11,7 +11,7 @@ Random = np.random.Generator
 
 def any_wear(random: Random) -> Wear:
     """Any weights, some of them none."""
-    weights = random.uniform(0.0, 3.0, 4) * random.integers(0, 2, 4)
+    weights = random.uniform(0.0, 3.0, 5) * random.integers(0, 2, 5)
     return Wear(*(float(w) for w in weights), crossover_length=float(random.uniform(0.1, 0.8)))
 
 
@@ -37,7 +37,7 @@ def any_hoist(random: Random, wear: Wear | None = None, *, leads: bool = True) -
             barrel_diameter=float(random.uniform(0.6, 1.0)),
             laps_per_layer=int(random.integers(16, 40)),
             layers=40,
-            layer_height=float(random.uniform(0.028, 0.036)),
+            layer_height=0.034925 * float(random.uniform(0.8, 1.0)),
             crossovers_per_lap=int(random.integers(1, 3)),
         ),
         wraps_at_lowest=float(random.uniform(4, 30)),

@@ -98,14 +98,16 @@ def test_slip_and_cut_lose_nothing(seed: int) -> None:
     assert float((history.cycles.values * lengths).sum()) == pytest.approx(ways * way, rel=1e-11)
     cut = sum(one.cut for one in case.shifts)
     assert history.drum_end_si == pytest.approx(cut, rel=1e-12)
-    assert sum(one.end - one.start for one in history.sections) == pytest.approx(cut, rel=1e-12)
+    assert sum(one.end_si - one.start_si for one in history.sections) == pytest.approx(
+        cut, rel=1e-12
+    )
     slipped = sum(one.slip for one in case.shifts)
     anchor = float(case.hoist.anchor_at_start()) + slipped
     assert history.anchor_si == pytest.approx(anchor, rel=1e-12)
     # What was cut off and what is left make up the whole.
     damage = history.damage.values * lengths
     left = damage[round(cut / BIN) + 1 :].sum()
-    off = sum(one.mean * (one.end - one.start) for one in history.sections)
+    off = sum(one.mean * (one.end_si - one.start_si) for one in history.sections)
     straddling = damage[max(round(cut / BIN) - 1, 0) : round(cut / BIN) + 1].sum()
     assert off + left - 1e-12 <= damage.sum() <= off + left + straddling + 1e-12
 

@@ -15,6 +15,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass, field
+from itertools import pairwise
 from typing import Any, NamedTuple, TypeAlias
 
 import numpy as np
@@ -67,9 +68,10 @@ class Drum:
 
 @dataclass(frozen=True)
 class Wear:
-    """Weights of the wear that is not bending, in half cycles (crossover) or cycles."""
+    """Weights of the wear that is not bending, in bending cycles per event."""
 
     crossover: float = 0.0
+    layer_change: float = 0.0
     pick_up: float = 0.0
     dead_line_sheave: float = 0.0
     anchor: float = 0.0
@@ -131,10 +133,12 @@ class Hoist:
         return [self.on_drum(k * self.drum.laps_per_layer) for k in range(self.drum.layers + 1)]
 
     def drum_offset(self, height: Any) -> Real:
-        """From the anchor along the rope to the drum's tangent point."""
-        turning = self.lines + len(self.lead_frictions)
+        """From the anchor along the rope to the drum's tangent point.
+
+        The fast line is measured from the crown to the drum, the arcs of lead sheaves in it.
+        """
         lines = self.lines * (Real(self.lowest) - Real(height))
-        arcs = sum((self.arc(m) for m in range(turning + 1)), Real(0))
+        arcs = sum((self.arc(m) for m in range(self.lines + 1)), Real(0))
         return Real(self.dead_line) + arcs + lines + Real(self.fast_line)
 
     def anchor_at_start(self) -> Real:
@@ -211,25 +215,38 @@ def _path(hoist: Hoist, height: float) -> Array:
     lengths = [Real(hoist.dead_line), hoist.arc(0)]
     for m in range(1, hoist.lines + 1):
         lengths += [Real(hoist.lowest) - Real(height), hoist.arc(m)]
-    lengths.append(Real(hoist.fast_line))
-    for m in range(hoist.lines + 1, hoist.lines + len(hoist.lead_frictions) + 1):
-        lengths += [hoist.arc(m), Real(0)]
+    # Lead sheaves stand in the fast line at equal distances.
+    leads = [hoist.arc(hoist.lines + 1)] * len(hoist.lead_frictions)
+    apart = Real(hoist.fast_line) / (len(leads) + 1)
+    for before, after in pairwise([Real(0), *leads, Real(0)]):
+        lengths += [apart - (before + after) / 2, after]
     return np.cumsum(np.array(lengths, dtype=Real))
 
 
-def _layers_and_zones(hoist: Hoist, on_drum: Array) -> tuple[Array, Array]:
-    """Layer of each point on the drum, and whether it lies in a crossover zone."""
+def _layers(hoist: Hoist, on_drum: Array) -> Array:
+    """Layer of each point on the drum."""
     starts = np.array(hoist.layer_starts())
     if (on_drum < 0).any() or (on_drum >= starts[-1]).any():
         raise ValueError("the drum is empty, or too full")
-    layers = np.searchsorted(starts, on_drum, side="right") - 1
-    lap = np.array([hoist.lap_length(k) for k in range(hoist.drum.layers)])[layers]
-    apart = lap / hoist.drum.crossovers_per_lap
-    along = (on_drum - starts[layers]) / apart
-    nearest = np.round(along)
-    count = round(hoist.drum.crossovers_per_lap * hoist.drum.laps_per_layer)
-    near = np.abs(along - nearest) * apart < Real(hoist.wear.crossover_length) / 2
-    return layers, near & (nearest < count)
+    return np.searchsorted(starts, on_drum, side="right") - 1
+
+
+class Crossover(NamedTuple):
+    """Middle of a crossover from the drum end, its layer, and whether the rope climbs there."""
+
+    middle: Real
+    layer: int
+    climbs: bool
+
+
+def crossovers(hoist: Hoist) -> Iterator[Crossover]:
+    """Each time the drum has turned 1/crossovers_per_lap, but in the layer on the barrel."""
+    drum = hoist.drum
+    for layer in range(1, drum.layers):
+        start = hoist.on_drum(layer * drum.laps_per_layer)
+        apart = hoist.lap_length(layer) / drum.crossovers_per_lap
+        for i in range(round(drum.crossovers_per_lap * drum.laps_per_layer)):
+            yield Crossover(start + i * apart, layer, i == 0)
 
 
 def of_points(
@@ -268,13 +285,17 @@ def of_points(
         drum = 2 * sheaves + 2
         passed = on_rope & (low <= drum) & (drum < high)
         cycles[passed] += count / 2
-        layers, zones = _layers_and_zones(hoist, points[passed] - drum_end)
+        on_drum = points[passed] - drum_end
+        layers = _layers(hoist, on_drum)
         for layer in range(hoist.drum.layers):
             cost = half_cycle(hoist, law, pulls[-1], hoist.drum.bend_diameter(layer))
             where = np.flatnonzero(passed)[layers == layer]
             add(f"drum layer {layer + 1}", where, count * cost)
-            where = np.flatnonzero(passed)[(layers == layer) & zones]
-            add("crossovers", where, count * Real(hoist.wear.crossover) * cost)
+        for middle, layer, climbs in crossovers(hoist):
+            near = np.abs(on_drum - middle) < Real(hoist.wear.crossover_length) / 2
+            cost = 2 * half_cycle(hoist, law, pulls[-1], hoist.drum.bend_diameter(layer))
+            weight = hoist.wear.layer_change if climbs else hoist.wear.crossover
+            add("crossovers", np.flatnonzero(passed)[near], count * Real(weight) * cost)
         if stroke.pick_up:
             pulls = tensions(hoist, stroke.hook_load, hoisting=True)
             for m in range(sheaves + 1):

@@ -20,6 +20,7 @@ from rope_simulation import (
     State,
     Stroke,
     cause_of,
+    crossovers,
     half_cycle,
     states,
     tensions,
@@ -39,10 +40,12 @@ class Sweep(NamedTuple):
 
 def offset(hoist: Hoist, sheave: int, height: float) -> Real:
     """From the anchor along the rope to where sheave 0 … N and the lead sheaves are met."""
-    lines = min(sheave, hoist.lines) * (Real(hoist.lowest) - Real(height))
+    if sheave > hoist.lines:  # equally spaced between crown and drum
+        share = Real(sheave - hoist.lines) / (len(hoist.lead_frictions) + 1)
+        middle = hoist.drum_offset(height) - Real(hoist.fast_line) * (1 - share)
+        return middle - hoist.arc(sheave) / 2
     arcs = sum((hoist.arc(m) for m in range(sheave)), Real(0))
-    fast = Real(hoist.fast_line if sheave > hoist.lines else 0.0)
-    return Real(hoist.dead_line) + arcs + lines + fast
+    return Real(hoist.dead_line) + arcs + sheave * (Real(hoist.lowest) - Real(height))
 
 
 def sweeps(
@@ -91,14 +94,13 @@ def _on_drum(hoist: Hoist, law: Law, state: State) -> Iterator[Sweep]:
         cost = count * half_cycle(hoist, law, pull, hoist.drum.bend_diameter(layer))
         name = f"drum layer {layer + 1}"
         yield Sweep(row, name, drum_end + start, drum_end + end, cost, count / 2)
-        apart = hoist.lap_length(layer) / hoist.drum.crossovers_per_lap
-        reach = Real(hoist.wear.crossover_length) / 2
-        for i in range(round(hoist.drum.crossovers_per_lap * hoist.drum.laps_per_layer)):
-            center = starts[layer] + i * apart
-            a, b = max(start, center - reach), min(end, center + reach)
-            if a < b:
-                extra = Real(hoist.wear.crossover) * cost
-                yield Sweep(row, "crossovers", drum_end + a, drum_end + b, extra, Real(0))
+    reach = Real(hoist.wear.crossover_length) / 2
+    for middle, layer, climbs in crossovers(hoist):
+        a, b = max(low, middle - reach), min(high, middle + reach)
+        if a < b:
+            cost = 2 * count * half_cycle(hoist, law, pull, hoist.drum.bend_diameter(layer))
+            extra = Real(hoist.wear.layer_change if climbs else hoist.wear.crossover) * cost
+            yield Sweep(row, "crossovers", drum_end + a, drum_end + b, extra, Real(0))
 
 
 def _held(hoist: Hoist, law: Law, state: State) -> Iterator[Sweep]:
