@@ -10,7 +10,7 @@ from hypothesis import given, settings
 from line_campaigns import any_hoist, any_law, any_strokes, any_wear, seeds
 from line_rigs import campaign_of, model_of, rig_of, run
 from rope_simulation import Hoist, Law, Shift, Stroke, shifts_by_work
-from rope_sweeps import Binned, bin_edges, bin_means, sweeps
+from rope_sweeps import Binned, Sweep, bin_edges, bin_means, sweeps
 
 import ropewalk as rw
 
@@ -25,15 +25,19 @@ class Case(NamedTuple):
     strokes: list[Stroke]
     slip: float
     cut: float
-    every: float
+    every: float | None
     supply: float
 
     @property
     def shifts(self) -> list[Shift]:
+        if self.every is None:
+            return []
         return shifts_by_work(self.strokes, self.slip, self.cut, self.every)
 
     @property
     def program(self) -> Any:
+        if self.every is None:
+            return None
         slip, cut = rw.Q(self.slip, "m"), rw.Q(self.cut, "m")
         return rw.SlipCutProgram(slip=slip, cut=cut, every=rw.Q(self.every, "J"))
 
@@ -42,10 +46,11 @@ class Case(NamedTuple):
         how = {"program": self.program, "threads": threads}
         return run(hoist, law, strokes, self.supply, bin_length, **how)
 
-    def simulate(self, cause: str = "", bin_length: float = BIN) -> Binned:
-        every = sweeps(self.hoist, self.law, self.strokes, self.shifts)
-        chosen = [one for one in every if not cause or one.cause == cause]
-        return bin_means(chosen, bin_edges(self.supply, bin_length))
+    def sweeps(self) -> list[Sweep]:
+        return sweeps(self.hoist, self.law, self.strokes, self.shifts)
+
+    def simulate(self, bin_length: float = BIN) -> Binned:
+        return bin_means(self.sweeps(), bin_edges(self.supply, bin_length))
 
 
 def any_case(seed: int, size: int = 25, *, worn: bool = False) -> Case:
@@ -188,11 +193,11 @@ def test_shares_sum_to_one(seed: int) -> None:
 # Against the simulation
 
 
-def assert_agrees(actual: np.ndarray, simulated: Binned) -> None:
+def assert_agrees(actual: np.ndarray, simulated: Binned, within: float = 1e-12) -> None:
     """Agree to 1e-12 of what the strokes that touch a bin would do if they covered it."""
     error = np.abs(actual - simulated.damage)
     worst = int(np.argmax(error / np.maximum(simulated.scale, 1e-300)))
-    assert (error <= 1e-12 * simulated.scale).all(), (
+    assert (error <= within * simulated.scale).all(), (
         f"bin {worst}: {actual[worst]:.17g}, simulated {simulated.damage[worst]:.17g}, "
         f"scale {simulated.scale[worst]:.6g}"
     )
@@ -214,16 +219,22 @@ def test_damage_is_that_of_the_simulated_rope(seed: int) -> None:
 def test_wear_besides_bending_is_that_of_the_simulated_rope(seed: int) -> None:
     case = any_case(seed, worn=True)
     history = case.run()
-    assert_agrees(history.damage.values, case.simulate())
-    for cause in history.damage_by_cause.cause.values.tolist():
+    every, edges = case.sweeps(), bin_edges(case.supply, BIN)
+    assert_agrees(history.damage.values, bin_means(every, edges))
+    causes = history.damage_by_cause.cause.values.tolist()
+    assert {one.cause for one in every} <= set(causes)
+    for cause in causes:
         ours = history.damage_by_cause.sel(cause=cause).values
-        assert_agrees(ours, case.simulate(cause))
+        assert_agrees(ours, bin_means([one for one in every if one.cause == cause], edges))
 
 
 @pytest.mark.parametrize("bin_length", [0.1, 0.03, 0.37, 7.0])
 def test_bins_of_any_length_agree_with_the_simulated_rope(bin_length: float) -> None:
     case = any_case(11, worn=True)
-    assert_agrees(case.run(bin_length).damage.values, case.simulate(bin_length=bin_length))
+    # What a position in float64 can be off, against the length of a bin.
+    within = max(1e-12, 4 * np.spacing(case.supply) / bin_length)
+    simulated = case.simulate(bin_length=bin_length)
+    assert_agrees(case.run(bin_length).damage.values, simulated, within)
 
 
 @settings(max_examples=20, deadline=None)
@@ -232,15 +243,15 @@ def test_small_damage_does_not_drown_in_large(seed: int) -> None:
     # One short stroke in the middle does 1e9 times the damage of each of the others.
     case = any_case(seed)
     law = Law(case.law.scale, 9.0)
-    light = [one._replace(hook_load=one.hook_load / 10) for one in case.strokes]
     low, high = case.hoist.travel / 2, case.hoist.travel / 2 + 0.05
-    heavy = Stroke(10 * light[3].hook_load, low, high, light[3].count)
-    light[3] = light[3]._replace(height_from=low, height_to=high)
-    drowning = case._replace(law=law, strokes=[*light[:12], heavy, *light[12:]], every=1e300)
+    load = case.strokes[0].hook_load
+    light = [one._replace(hook_load=load / 10, count=1) for one in case.strokes]
+    heavy = Stroke(load, low, high)
+    drowning = case._replace(law=law, strokes=[*light[:12], heavy, *light[12:]], every=None)
     simulated = drowning.simulate()
     light_only = drowning._replace(strokes=light).simulate()
     history = drowning.run()
-    assert simulated.scale.max() > 1e7 * np.median(light_only.scale[light_only.scale > 0])
+    assert (simulated.scale >= 1e7 * light_only.scale)[light_only.scale > 0].any()
     assert_agrees(history.damage.values, simulated)
     # Where the heavy stroke does not reach, its damage is not to be felt at all.
     alone = drowning._replace(strokes=light).run()
@@ -252,7 +263,8 @@ def test_small_damage_does_not_drown_in_large(seed: int) -> None:
 
 def test_the_program_slips_where_the_simulation_does() -> None:
     case = any_case(5, 200)
-    assert len(case.shifts) > 1
+    case = case._replace(every=case.every / 10, supply=case.supply + 200.0)
+    assert len(case.shifts) > 4
     assert_agrees(case.run().damage.values, case.simulate())
 
 
@@ -265,6 +277,6 @@ def test_no_program_no_slip() -> None:
         bin_length=rw.Q(BIN, "m"),
         outside_validity="ignore",
     )
-    assert_agrees(history.damage.values, case._replace(every=1e300).simulate())
+    assert_agrees(history.damage.values, case._replace(every=None).simulate())
     assert history.drum_end_si == 0.0
     assert len(history.sections) == 0

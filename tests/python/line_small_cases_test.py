@@ -13,7 +13,7 @@ from typing import Any
 
 import numpy as np
 import pytest
-from line_rigs import example_rig, model_of, rig_of, run
+from line_rigs import campaign_of, example_rig, model_of, rig_of, run
 from rope_simulation import Drum, Hoist, Law, Shift, Stroke, Wear, of_points
 
 import ropewalk as rw
@@ -157,6 +157,25 @@ def test_a_pick_up_in_the_simulation() -> None:
 
 def test_a_pick_up_wears_what_lies_on_the_sheaves() -> None:
     check(WORN, WORN_STROKES, WORN_BY_HAND, 100.0, 1.0)
+
+
+def test_a_reverse_bend_counts_as_often_as_told() -> None:
+    # The crown sheave and the drum bend the rope against the sense before; one bend counts as 3.
+    rig = rig_of(TWO, 100.0)
+    wear = replace(rig.line.wear, reverse_bend=3.0)
+    turned = replace(rig.line, wear=wear, reverse_bends=("crown sheave 1", "drum"))
+    history = rw.run_line(
+        replace(rig, line=turned),
+        campaign_of(TWO_STROKES),
+        model=model_of(law_for(CROWN)),
+        bin_length="1 m",
+        outside_validity="ignore",
+    )
+    traveling = (0, 1, 5, 6)
+    by_hand = [(*s[:2], s[2] * (1 if i in traveling else 3)) for i, s in enumerate(TWO_BY_HAND)]
+    expected = paint(by_hand, 100.0, 1.0)
+    np.testing.assert_allclose(history.damage.values, expected, rtol=1e-11, atol=1e-15)
+    assert history.cycles.values.sum() == pytest.approx(24.0)  # what is counted are bends
 
 
 # Four lines, the block's sheaves smaller: 1.5 m of rope on half a turn. Dead line 6 m, fast line
@@ -308,22 +327,15 @@ def test_strokes_that_cannot_be_are_refused(stroke: Stroke, text: str) -> None:
         run(TWO, law_for(CROWN), [stroke], 100.0, 1.0)
 
 
-def test_a_slip_longer_than_the_reel_is_refused() -> None:
-    program = rw.SlipCutProgram(slip="60 m", cut="60 m", every="0.1 MJ")
-    stroke = Stroke(225e3, 0.0, 4.0, may_stop=True)
-    with pytest.raises(InadmissibleError, match="60 m"):
-        run(TWO, law_for(CROWN), [stroke, stroke], 100.0, 1.0, program=program)
+def test_a_slip_longer_than_what_is_left_ends_the_run() -> None:
+    program = rw.SlipCutProgram(slip="60 m", cut="60 m", every="0.1 MJ")  # 53 m are left
+    stroke = TWO_STROKES[0]._replace(may_stop=True)
+    history = check(TWO, [stroke, stroke], TWO_BY_HAND[:5], 100.0, 1.0, program=program)
+    assert history.end == "reel used up"
+    assert history.events == ()
+    assert history.anchor_si == pytest.approx(47.0)
 
 
 def test_a_reel_too_short_for_the_string_up_is_refused() -> None:
     with pytest.raises(InadmissibleError, match="supply"):
-        rw.run_line(
-            rig_of(TWO, 46.0),
-            rw.Campaign.from_strokes(
-                hook_load=rw.Q([1e5], "N"),
-                height_from=rw.Q([0.0], "m"),
-                height_to=rw.Q([4.0], "m"),
-            ),
-            model=model_of(law_for(CROWN)),
-            outside_validity="ignore",
-        )
+        run(TWO, law_for(CROWN), TWO_STROKES, 46.0, 1.0)

@@ -15,6 +15,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass, field
+from functools import cache
 from itertools import pairwise
 from typing import Any, NamedTuple, TypeAlias
 
@@ -68,7 +69,11 @@ class Drum:
 
 @dataclass(frozen=True)
 class Wear:
-    """Weights of the wear that is not bending, in bending cycles per event."""
+    """Weights of the wear that is not bending.
+
+    In half cycles on the drum for what happens at each spooling on or off, in bending cycles for
+    what happens at each pick-up.
+    """
 
     crossover: float = 0.0
     layer_change: float = 0.0
@@ -130,7 +135,7 @@ class Hoist:
 
     def layer_starts(self) -> list[Real]:
         """Where each layer starts, from the drum end; one more for the end of the last."""
-        return [self.on_drum(k * self.drum.laps_per_layer) for k in range(self.drum.layers + 1)]
+        return _layer_starts(self)
 
     def drum_offset(self, height: Any) -> Real:
         """From the anchor along the rope to the drum's tangent point.
@@ -143,6 +148,11 @@ class Hoist:
 
     def anchor_at_start(self) -> Real:
         return self.on_drum(self.wraps_at_lowest) + self.drum_offset(0)
+
+
+@cache
+def _layer_starts(hoist: Hoist) -> list[Real]:
+    return [hoist.on_drum(k * hoist.drum.laps_per_layer) for k in range(hoist.drum.layers + 1)]
 
 
 def tensions(hoist: Hoist, hook_load: float, hoisting: bool) -> list[Real]:
@@ -239,14 +249,17 @@ class Crossover(NamedTuple):
     climbs: bool
 
 
-def crossovers(hoist: Hoist) -> Iterator[Crossover]:
+@cache
+def crossovers(hoist: Hoist) -> list[Crossover]:
     """Each time the drum has turned 1/crossovers_per_lap, but in the layer on the barrel."""
+    found: list[Crossover] = []
     drum = hoist.drum
     for layer in range(1, drum.layers):
         start = hoist.on_drum(layer * drum.laps_per_layer)
         apart = hoist.lap_length(layer) / drum.crossovers_per_lap
-        for i in range(round(drum.crossovers_per_lap * drum.laps_per_layer)):
-            yield Crossover(start + i * apart, layer, i == 0)
+        count = round(drum.crossovers_per_lap * drum.laps_per_layer)
+        found += [Crossover(start + i * apart, layer, i == 0) for i in range(count)]
+    return found
 
 
 def of_points(
@@ -291,14 +304,17 @@ def of_points(
             cost = half_cycle(hoist, law, pulls[-1], hoist.drum.bend_diameter(layer))
             where = np.flatnonzero(passed)[layers == layer]
             add(f"drum layer {layer + 1}", where, count * cost)
+        reached = on_drum.max(initial=0.0) + Real(hoist.wear.crossover_length)
         for middle, layer, climbs in crossovers(hoist):
+            if middle > reached:
+                break
             near = np.abs(on_drum - middle) < Real(hoist.wear.crossover_length) / 2
-            cost = 2 * half_cycle(hoist, law, pulls[-1], hoist.drum.bend_diameter(layer))
+            cost = half_cycle(hoist, law, pulls[-1], hoist.drum.bend_diameter(layer))
             weight = hoist.wear.layer_change if climbs else hoist.wear.crossover
             add("crossovers", np.flatnonzero(passed)[near], count * Real(weight) * cost)
         if stroke.pick_up:
             pulls = tensions(hoist, stroke.hook_load, hoisting=True)
-            for m in range(sheaves + 1):
+            for m in range(hoist.lines + 1):
                 at = on_rope & (before == 2 * m + 1)
                 tight = max(pulls[max(m - 1, 0)], pulls[m])
                 cost = 2 * half_cycle(hoist, law, tight, hoist.sheave_diameter(m))

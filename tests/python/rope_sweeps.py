@@ -96,9 +96,11 @@ def _on_drum(hoist: Hoist, law: Law, state: State) -> Iterator[Sweep]:
         yield Sweep(row, name, drum_end + start, drum_end + end, cost, count / 2)
     reach = Real(hoist.wear.crossover_length) / 2
     for middle, layer, climbs in crossovers(hoist):
+        if middle - reach > high:
+            break
         a, b = max(low, middle - reach), min(high, middle + reach)
         if a < b:
-            cost = 2 * count * half_cycle(hoist, law, pull, hoist.drum.bend_diameter(layer))
+            cost = count * half_cycle(hoist, law, pull, hoist.drum.bend_diameter(layer))
             extra = Real(hoist.wear.layer_change if climbs else hoist.wear.crossover) * cost
             yield Sweep(row, "crossovers", drum_end + a, drum_end + b, extra, Real(0))
 
@@ -110,7 +112,7 @@ def _held(hoist: Hoist, law: Law, state: State) -> Iterator[Sweep]:
         return
     wear, count = hoist.wear, Real(stroke.count)
     pulls = tensions(hoist, stroke.hook_load, hoisting=True)
-    for m in range(_sheaves(hoist) + 1):
+    for m in range(hoist.lines + 1):
         weight = wear.pick_up if m else wear.dead_line_sheave
         cost = half_cycle(hoist, law, pulls[m], hoist.sheave_diameter(m))
         start = anchor - offset(hoist, m, stroke.height_from) - hoist.arc(m)
