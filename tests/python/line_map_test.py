@@ -193,13 +193,19 @@ def test_shares_sum_to_one(seed: int) -> None:
 # Against the simulation
 
 
-def assert_agrees(actual: np.ndarray, simulated: Binned, within: float = 1e-12) -> None:
-    """Agree to 1e-12 of what the strokes that touch a bin would do if they covered it."""
+def assert_agrees(actual: np.ndarray, simulated: Binned, case: Case) -> None:
+    """Agree to 1e-12 of what the strokes that touch a bin would do if they covered it.
+
+    Besides, the end of a sweep may be off by what float64 has for a position, some roundings of a
+    tangent point and one for each slip: at 0.5 km that is 1e-12 m, which shows in short bins only.
+    """
+    off = (6 + len(case.shifts)) * np.spacing(case.supply)
+    allowed = simulated.scale * (1e-12 + off / simulated.lengths)
     error = np.abs(actual - simulated.damage)
-    worst = int(np.argmax(error / np.maximum(simulated.scale, 1e-300)))
-    assert (error <= within * simulated.scale).all(), (
+    worst = int(np.argmax(error - allowed))
+    assert (error <= allowed).all(), (
         f"bin {worst}: {actual[worst]:.17g}, simulated {simulated.damage[worst]:.17g}, "
-        f"scale {simulated.scale[worst]:.6g}"
+        f"scale {simulated.scale[worst]:.6g}, allowed {allowed[worst]:.6g}"
     )
 
 
@@ -208,10 +214,20 @@ def assert_agrees(actual: np.ndarray, simulated: Binned, within: float = 1e-12) 
 def test_damage_is_that_of_the_simulated_rope(seed: int) -> None:
     case = any_case(seed)
     history, simulated = case.run(), case.simulate()
-    assert_agrees(history.damage.values, simulated)
+    assert_agrees(history.damage.values, simulated, case)
     np.testing.assert_allclose(
         history.cycles.values, simulated.cycles.astype(float), rtol=1e-11, atol=1e-11
     )
+
+
+@settings(max_examples=40, deadline=None)
+@given(seeds)
+def test_damage_of_long_bins_is_that_of_the_simulated_rope_to_1e_12(seed: int) -> None:
+    # In bins of 8 m what a position is off counts for nothing, and every rounding of sums shows.
+    case = any_case(seed, worn=True)
+    simulated = case.simulate(8.0)
+    error = np.abs(case.run(8.0).damage.values - simulated.damage)
+    assert (error <= 1e-12 * simulated.scale)[:-1].all()  # the last bin may be a short one
 
 
 @settings(max_examples=30, deadline=None)
@@ -220,21 +236,18 @@ def test_wear_besides_bending_is_that_of_the_simulated_rope(seed: int) -> None:
     case = any_case(seed, worn=True)
     history = case.run()
     every, edges = case.sweeps(), bin_edges(case.supply, BIN)
-    assert_agrees(history.damage.values, bin_means(every, edges))
+    assert_agrees(history.damage.values, bin_means(every, edges), case)
     causes = history.damage_by_cause.cause.values.tolist()
     assert {one.cause for one in every} <= set(causes)
     for cause in causes:
         ours = history.damage_by_cause.sel(cause=cause).values
-        assert_agrees(ours, bin_means([one for one in every if one.cause == cause], edges))
+        assert_agrees(ours, bin_means([one for one in every if one.cause == cause], edges), case)
 
 
 @pytest.mark.parametrize("bin_length", [0.1, 0.03, 0.37, 7.0])
 def test_bins_of_any_length_agree_with_the_simulated_rope(bin_length: float) -> None:
     case = any_case(11, worn=True)
-    # What a position in float64 can be off, against the length of a bin.
-    within = max(1e-12, 4 * np.spacing(case.supply) / bin_length)
-    simulated = case.simulate(bin_length=bin_length)
-    assert_agrees(case.run(bin_length).damage.values, simulated, within)
+    assert_agrees(case.run(bin_length).damage.values, case.simulate(bin_length), case)
 
 
 @settings(max_examples=20, deadline=None)
@@ -252,7 +265,7 @@ def test_small_damage_does_not_drown_in_large(seed: int) -> None:
     light_only = drowning._replace(strokes=light).simulate()
     history = drowning.run()
     assert (simulated.scale >= 1e7 * light_only.scale)[light_only.scale > 0].any()
-    assert_agrees(history.damage.values, simulated)
+    assert_agrees(history.damage.values, simulated, drowning)
     # Where the heavy stroke does not reach, its damage is not to be felt at all.
     alone = drowning._replace(strokes=light).run()
     away = simulated.scale == light_only.scale
@@ -265,7 +278,7 @@ def test_the_program_slips_where_the_simulation_does() -> None:
     case = any_case(5, 200)
     case = case._replace(every=case.every / 10, supply=case.supply + 200.0)
     assert len(case.shifts) > 4
-    assert_agrees(case.run().damage.values, case.simulate())
+    assert_agrees(case.run().damage.values, case.simulate(), case)
 
 
 def test_no_program_no_slip() -> None:
@@ -277,6 +290,7 @@ def test_no_program_no_slip() -> None:
         bin_length=rw.Q(BIN, "m"),
         outside_validity="ignore",
     )
-    assert_agrees(history.damage.values, case._replace(every=None).simulate())
+    case = case._replace(every=None)
+    assert_agrees(history.damage.values, case.simulate(), case)
     assert history.drum_end_si == 0.0
     assert len(history.sections) == 0

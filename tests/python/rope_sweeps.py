@@ -132,11 +132,12 @@ def bin_edges(length: float, bin_length: float) -> Array:
 
 
 class Binned(NamedTuple):
-    """Means over bins, and what the bin would have if every sweep that touches it covered it."""
+    """Means over bins, what a bin would have if every sweep that touches it covered it, lengths."""
 
     damage: Array
     cycles: Array
     scale: Array
+    lengths: Array
 
 
 def bin_means(all_sweeps: Iterable[Sweep], edges: Array) -> Binned:
@@ -155,4 +156,4 @@ def bin_means(all_sweeps: Iterable[Sweep], edges: Array) -> Binned:
         damage[at] += share * one.damage
         cycles[at] += share * one.cycles
         scale[at] += one.damage
-    return Binned(damage, cycles, scale)
+    return Binned(damage, cycles, scale, np.diff(edges))
