@@ -35,7 +35,7 @@ def any_hoist(random: Random, wear: Wear | None = None, *, leads: bool = True) -
         fast_line=float(random.uniform(10, 60)),
         drum=Drum(
             barrel_diameter=float(random.uniform(0.6, 1.0)),
-            laps_per_layer=int(random.integers(20, 40)),
+            laps_per_layer=int(random.integers(40, 80)) / 2,
             layers=15,
             layer_height=0.034925 * float(random.uniform(0.8, 1.0)),
             crossovers_per_lap=int(random.integers(1, 3)),

@@ -17,6 +17,7 @@ from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass, field
 from functools import cache
 from itertools import pairwise
+from math import ceil
 from typing import Any, NamedTuple, TypeAlias
 
 import numpy as np
@@ -251,14 +252,17 @@ class Crossover(NamedTuple):
 
 @cache
 def crossovers(hoist: Hoist) -> list[Crossover]:
-    """Each time the drum has turned 1/crossovers_per_lap, but in the layer on the barrel."""
+    """Each climb to a layer, and each 1/crossovers_per_lap turn since the drum end within one.
+
+    The layer on the barrel crosses nothing. Laps to a layer are whole or half, turns are exact.
+    """
     found: list[Crossover] = []
-    drum = hoist.drum
-    for layer in range(1, drum.layers):
-        start = hoist.on_drum(layer * drum.laps_per_layer)
-        apart = hoist.lap_length(layer) / drum.crossovers_per_lap
-        count = round(drum.crossovers_per_lap * drum.laps_per_layer)
-        found += [Crossover(start + i * apart, layer, i == 0) for i in range(count)]
+    per_lap, laps = hoist.drum.crossovers_per_lap, hoist.drum.laps_per_layer
+    for layer in range(1, hoist.drum.layers):
+        begin, end = layer * laps, (layer + 1) * laps
+        found.append(Crossover(hoist.on_drum(begin), layer, True))
+        turns = [i / per_lap for i in range(int(begin * per_lap) + 1, ceil(end * per_lap))]
+        found += [Crossover(hoist.on_drum(turn), layer, False) for turn in turns]
     return found
 
 
