@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, Any
 
 import numpy as np
 
@@ -51,8 +51,9 @@ class ProgramChoice:
         Probability that no place passes the limit.
     worst
         Largest damage of any place over the run, by median lives.
-    reel_lasted
-        False if the reel was used up before the run was done.
+    end
+        How the run ended: ``"reel used up"``, or before that ``"campaign done"`` or ``"limit
+        reached"``.
     feasible
         True if it keeps every bound.
     binds
@@ -68,7 +69,7 @@ class ProgramChoice:
     rope_use_si: float
     survival: float
     worst: float
-    reel_lasted: bool
+    end: str
     feasible: bool
     binds: tuple[str, ...]
     efficient: bool = False
@@ -158,7 +159,7 @@ def optimize_program(
     slips_per_cut: Sequence[int] = _SLIPS,
     goals: QuantityLike | None = None,
     longest_interval: QuantityLike | None = None,
-    repeats: int = 5,
+    repeats: int = 100,
     model: LifeModel | None = None,
     bin_length: QuantityLike = "0.5 m",
     threads: int = 1,
@@ -168,8 +169,8 @@ def optimize_program(
     Every combination of `laps`, `slips_per_cut` and `goals` is run through the campaign: exact
     enumeration, so nothing is missed on the grid, and nothing is said about what lies between. A
     choice is feasible if with probability `confidence` no place of the rope, cut off or not, passes
-    `limit` of its life; the interval between slips is at most `longest_interval`; the reel lasts
-    the run; the drum has room; and a cut moves the crossovers.
+    `limit` of its life; the interval between slips is at most `longest_interval`; the drum has
+    room; and a cut moves the crossovers.
 
     A program by the map replaces neither inspection nor the discard criteria in force: rope is cut
     when broken wires or wear say so, whatever the account says.
@@ -197,7 +198,9 @@ def optimize_program(
     longest_interval : energy, optional
         Most work between two slips.
     repeats
-        How often the campaign is run: wells drilled one after the other with one line.
+        Most campaigns that are run one after the other. A run ends before that when the reel is
+        used up or a place reaches discard by its median life; only a run that sees old rope leave
+        the line tells what a program comes to.
     threads
         Any number gives the same answer.
 
@@ -232,6 +235,7 @@ def optimize_program(
         section=float(to_si(_WHERE, "correlation_length", correlation_length, "length")),
         bin_length=float(to_si(_WHERE, "bin_length", bin_length, "length")),
         repeats=int(repeats),
+        damage_limit=1.0,
     )
     most = np.inf
     if longest_interval is not None:
@@ -244,9 +248,7 @@ def optimize_program(
     choices = []
     for i, program in enumerate(tried):
         one = {name: values[i] for name, values in results.items()}
-        goal = float(one["work"] / max(one["rope_cut"], 1e-300))
-        if program.trigger == "work":
-            goal = program.interval_si / program.slip_si
+        goal = _goal_of(program, one)
         binds = _bounds(rig, program, one, judge, confidence, most)
         choices.append(
             ProgramChoice(
@@ -257,7 +259,7 @@ def optimize_program(
                 rope_use_si=1.0 / goal,
                 survival=float(one["survival"]),
                 worst=float(one["worst"]),
-                reel_lasted=one["end"] != "reel used up",
+                end=str(one["end"]),
                 feasible=not binds,
                 binds=binds,
             )
@@ -266,6 +268,13 @@ def optimize_program(
     marked = _mark_efficient(choices)
     best = _best(marked)
     return ProgramFront(tuple(marked), current, best, confidence, judge.limit, _why(marked, best))
+
+
+def _goal_of(program: SlipCutProgram, result: dict[str, Any]) -> float:
+    """Work per length cut, without the rounding of the laps between."""
+    if program.trigger == "work":
+        return float(f"{program.interval_si / program.slip_si:.10g}")
+    return float(result["work"]) / max(float(result["rope_cut"]), 1e-9)
 
 
 def _check_laps(laps: Sequence[float]) -> list[float]:
@@ -307,7 +316,7 @@ def _grid(
 def _bounds(
     rig: Rig,
     program: SlipCutProgram,
-    result: dict[str, object],
+    result: dict[str, Any],
     judge: Judgment,
     confidence: float,
     most: float,
@@ -316,7 +325,7 @@ def _bounds(
     if result["status"]:
         return (str(result["reason"]),)
     broken = []
-    survival = float(result["survival"])  # type: ignore[arg-type]
+    survival = float(result["survival"])
     if survival < confidence:
         broken.append(
             f"a place passes {judge.limit:g} of its life with probability {1.0 - survival:.2g}, "
@@ -324,8 +333,6 @@ def _bounds(
         )
     if program.trigger == "work" and program.interval_si > most * (1.0 + 1e-9):
         broken.append("the interval between slips is longer than the longest allowed")
-    if result["end"] == "reel used up":
-        broken.append("the reel is used up before the campaign is done")
     if crossover_shift(rig, program.cut_si) < _LEAST_SHIFT:
         broken.append("the cut leaves the crossovers of the drum where they were")
     return tuple(broken)
@@ -348,8 +355,7 @@ def _best(choices: list[ProgramChoice]) -> ProgramChoice | None:
     feasible = [c for c in choices if c.feasible]
     if not feasible:
         return None
-    # Goals of one grid differ in their last digit after the division by laps.
-    return min(feasible, key=lambda c: (round(c.goal_si * -1e-3), c.risk, c.slips_per_cut))
+    return min(feasible, key=lambda c: (c.rope_use_si, c.risk, c.slips_per_cut))
 
 
 def _why(choices: list[ProgramChoice], best: ProgramChoice | None) -> tuple[str, ...]:
