@@ -70,8 +70,8 @@ py::dict contact_record(const Contact& contact) {
   py::dict record;
   record["cause"] = contact.cause;
   record["multiple"] = contact.multiple;
-  record["near"] = contact.near;
-  record["far"] = contact.far;
+  record["near"] = static_cast<double>(contact.near);
+  record["far"] = static_cast<double>(contact.far);
   record["diameter"] = to_si(contact.diameter);
   record["tension_up"] = contact.tension_up;
   record["tension_down"] = contact.tension_down;

@@ -37,7 +37,7 @@ def any_hoist(random: Random, wear: Wear | None = None, *, leads: bool = True) -
             barrel_diameter=float(random.uniform(0.6, 1.0)),
             laps_per_layer=int(random.integers(16, 40)),
             layers=40,
-            layer_height=float(random.uniform(0.028, 0.036)),
+            layer_height=float(random.uniform(0.028, 0.0349)),
             crossovers_per_lap=int(random.integers(1, 3)),
         ),
         wraps_at_lowest=float(random.uniform(4, 30)),

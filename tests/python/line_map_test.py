@@ -86,7 +86,7 @@ def test_each_sheave_bends_its_multiple_of_the_stroke(seed: int) -> None:
         assert total == pytest.approx(ways * way, rel=1e-11)
 
 
-@settings(max_examples=20, deadline=None)
+@settings(max_examples=10, deadline=None)
 @given(seeds)
 def test_slip_and_cut_lose_nothing(seed: int) -> None:
     case = any_case(seed)
@@ -98,19 +98,21 @@ def test_slip_and_cut_lose_nothing(seed: int) -> None:
     assert float((history.cycles.values * lengths).sum()) == pytest.approx(ways * way, rel=1e-11)
     cut = sum(one.cut for one in case.shifts)
     assert history.drum_end_si == pytest.approx(cut, rel=1e-12)
-    assert sum(one.end - one.start for one in history.sections) == pytest.approx(cut, rel=1e-12)
+    assert sum(one.end_si - one.start_si for one in history.sections) == pytest.approx(
+        cut, rel=1e-12
+    )
     slipped = sum(one.slip for one in case.shifts)
     anchor = float(case.hoist.anchor_at_start()) + slipped
     assert history.anchor_si == pytest.approx(anchor, rel=1e-12)
     # What was cut off and what is left make up the whole.
     damage = history.damage.values * lengths
     left = damage[round(cut / BIN) + 1 :].sum()
-    off = sum(one.mean * (one.end - one.start) for one in history.sections)
+    off = sum(one.mean * (one.end_si - one.start_si) for one in history.sections)
     straddling = damage[max(round(cut / BIN) - 1, 0) : round(cut / BIN) + 1].sum()
     assert off + left - 1e-12 <= damage.sum() <= off + left + straddling + 1e-12
 
 
-@settings(max_examples=20, deadline=None)
+@settings(max_examples=10, deadline=None)
 @given(seeds)
 def test_equal_strokes_may_be_told_one_by_one(seed: int) -> None:
     case = any_case(seed, 10)
@@ -125,7 +127,7 @@ def test_equal_strokes_may_be_told_one_by_one(seed: int) -> None:
     np.testing.assert_allclose(told.cycles, merged.cycles, rtol=1e-12, atol=1e-300)
 
 
-@settings(max_examples=20, deadline=None)
+@settings(max_examples=10, deadline=None)
 @given(seeds)
 def test_twice_the_strokes_do_twice_the_damage(seed: int) -> None:
     case = any_case(seed)
@@ -136,7 +138,7 @@ def test_twice_the_strokes_do_twice_the_damage(seed: int) -> None:
     np.testing.assert_array_equal(double.cycles, 2 * once.cycles)
 
 
-@settings(max_examples=20, deadline=None)
+@settings(max_examples=10, deadline=None)
 @given(seeds)
 def test_the_sum_over_the_rope_does_not_depend_on_bins(seed: int) -> None:
     case = any_case(seed, worn=True)
@@ -148,7 +150,7 @@ def test_the_sum_over_the_rope_does_not_depend_on_bins(seed: int) -> None:
     np.testing.assert_allclose(totals, totals[0], rtol=1e-11)
 
 
-@settings(max_examples=20, deadline=None)
+@settings(max_examples=10, deadline=None)
 @given(seeds)
 def test_nothing_is_negative_and_nothing_where_no_sheave_passes(seed: int) -> None:
     case = any_case(seed, worn=True)
@@ -171,7 +173,7 @@ def test_any_number_of_threads_gives_the_same_bits(seed: int) -> None:
         assert one.cycles.values.tobytes() == other.cycles.values.tobytes()
 
 
-@settings(max_examples=20, deadline=None)
+@settings(max_examples=10, deadline=None)
 @given(seeds)
 def test_shares_sum_to_one(seed: int) -> None:
     history = any_case(seed, worn=True).run()
@@ -186,17 +188,23 @@ def test_shares_sum_to_one(seed: int) -> None:
 # Against the simulation
 
 
-def assert_agrees(actual: np.ndarray, simulated: Binned) -> None:
-    """Agree to 1e-12 of what the strokes that touch a bin would do if they covered it."""
+def assert_agrees(
+    actual: np.ndarray, simulated: Binned, supply: float = 0.0, bin_length: float = BIN
+) -> None:
+    """Agree to 1e-12 of what the strokes that touch a bin would do if they covered it.
+
+    The anchor is a double: with a supply given, its rounding counts as share of a bin.
+    """
     error = np.abs(actual - simulated.damage)
     worst = int(np.argmax(error / np.maximum(simulated.scale, 1e-300)))
-    assert (error <= 1e-12 * simulated.scale).all(), (
+    allowed = 1e-12 + 4.0 * np.spacing(supply) / bin_length
+    assert (error <= allowed * simulated.scale).all(), (
         f"bin {worst}: {actual[worst]:.17g}, simulated {simulated.damage[worst]:.17g}, "
         f"scale {simulated.scale[worst]:.6g}"
     )
 
 
-@settings(max_examples=60, deadline=None)
+@settings(max_examples=25, deadline=None)
 @given(seeds)
 def test_damage_is_that_of_the_simulated_rope(seed: int) -> None:
     case = any_case(seed)
@@ -207,24 +215,25 @@ def test_damage_is_that_of_the_simulated_rope(seed: int) -> None:
     )
 
 
-@settings(max_examples=30, deadline=None)
+@settings(max_examples=12, deadline=None)
 @given(seeds)
 def test_wear_besides_bending_is_that_of_the_simulated_rope(seed: int) -> None:
     case = any_case(seed, worn=True)
     history = case.run()
-    assert_agrees(history.damage.values, case.simulate())
+    assert_agrees(history.damage.values, case.simulate(), case.supply)
     for cause in history.damage_by_cause.cause.values.tolist():
         ours = history.damage_by_cause.sel(cause=cause).values
-        assert_agrees(ours, case.simulate(cause))
+        assert_agrees(ours, case.simulate(cause), case.supply)
 
 
 @pytest.mark.parametrize("bin_length", [0.1, 0.03, 0.37, 7.0])
 def test_bins_of_any_length_agree_with_the_simulated_rope(bin_length: float) -> None:
     case = any_case(11, worn=True)
-    assert_agrees(case.run(bin_length).damage.values, case.simulate(bin_length=bin_length))
+    simulated = case.simulate(bin_length=bin_length)
+    assert_agrees(case.run(bin_length).damage.values, simulated, case.supply, bin_length)
 
 
-@settings(max_examples=20, deadline=None)
+@settings(max_examples=10, deadline=None)
 @given(seeds)
 def test_small_damage_does_not_drown_in_large(seed: int) -> None:
     # One short stroke in the middle does 1e9 times the damage of each of the others.
@@ -232,7 +241,7 @@ def test_small_damage_does_not_drown_in_large(seed: int) -> None:
     law = Law(case.law.scale, 9.0)
     light = [one._replace(hook_load=one.hook_load / 10) for one in case.strokes]
     low, high = case.hoist.travel / 2, case.hoist.travel / 2 + 0.05
-    heavy = Stroke(10 * light[3].hook_load, low, high, light[3].count)
+    heavy = Stroke(10 * max(one.hook_load for one in light), low, high, light[3].count)
     light[3] = light[3]._replace(height_from=low, height_to=high)
     drowning = case._replace(law=law, strokes=[*light[:12], heavy, *light[12:]], every=1e300)
     simulated = drowning.simulate()
@@ -249,7 +258,7 @@ def test_small_damage_does_not_drown_in_large(seed: int) -> None:
 
 
 def test_the_program_slips_where_the_simulation_does() -> None:
-    case = any_case(5, 200)
+    case = any_case(8, 200)
     assert len(case.shifts) > 1
     assert_agrees(case.run().damage.values, case.simulate())
 

@@ -45,7 +45,7 @@ def rig_of(hoist: Hoist, supply: float) -> Any:
             barrel_diameter=hoist.drum.barrel_diameter,
             laps_per_layer=hoist.drum.laps_per_layer,
             layers=hoist.drum.layers,
-            layer_height=hoist.drum.layer_height,
+            layer_height=hoist.drum.layer_height / hoist.rope_diameter,
             crossovers_per_lap=hoist.drum.crossovers_per_lap,
         ),
         line=replace(
@@ -58,6 +58,7 @@ def rig_of(hoist: Hoist, supply: float) -> Any:
             wear=replace(
                 rig.line.wear,
                 crossover=wear.crossover,
+                layer_change=0.0,
                 pick_up=wear.pick_up,
                 dead_line_sheave=wear.dead_line_sheave,
                 anchor=wear.anchor,

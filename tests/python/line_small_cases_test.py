@@ -275,7 +275,7 @@ def test_six_lines_with_a_slip_and_a_cut() -> None:
     assert history.anchor_si == pytest.approx(76.0)
     assert history.drum_end_si == pytest.approx(12.0)
     (section,) = history.sections
-    assert (section.start, section.end) == pytest.approx((0.0, 12.0))
+    assert (section.start_si, section.end_si) == pytest.approx((0.0, 12.0))
     assert section.worst == pytest.approx(FIRST)
     assert section.mean == pytest.approx(FIRST * 2 / 12)
 

@@ -211,9 +211,9 @@ def _path(hoist: Hoist, height: float) -> Array:
     lengths = [Real(hoist.dead_line), hoist.arc(0)]
     for m in range(1, hoist.lines + 1):
         lengths += [Real(hoist.lowest) - Real(height), hoist.arc(m)]
-    lengths.append(Real(hoist.fast_line))
     for m in range(hoist.lines + 1, hoist.lines + len(hoist.lead_frictions) + 1):
-        lengths += [hoist.arc(m), Real(0)]
+        lengths += [Real(0), hoist.arc(m)]  # lead sheaves follow the crown at once
+    lengths.append(Real(hoist.fast_line))
     return np.cumsum(np.array(lengths, dtype=Real))
 
 
@@ -229,7 +229,8 @@ def _layers_and_zones(hoist: Hoist, on_drum: Array) -> tuple[Array, Array]:
     nearest = np.round(along)
     count = round(hoist.drum.crossovers_per_lap * hoist.drum.laps_per_layer)
     near = np.abs(along - nearest) * apart < Real(hoist.wear.crossover_length) / 2
-    return layers, near & (nearest < count)
+    # The first layer crosses nothing; where a layer begins the rope climbs, which is no crossover.
+    return layers, near & (nearest > 0) & (nearest < count) & (layers > 0)
 
 
 def of_points(

@@ -41,8 +41,7 @@ def offset(hoist: Hoist, sheave: int, height: float) -> Real:
     """From the anchor along the rope to where sheave 0 … N and the lead sheaves are met."""
     lines = min(sheave, hoist.lines) * (Real(hoist.lowest) - Real(height))
     arcs = sum((hoist.arc(m) for m in range(sheave)), Real(0))
-    fast = Real(hoist.fast_line if sheave > hoist.lines else 0.0)
-    return Real(hoist.dead_line) + arcs + lines + fast
+    return Real(hoist.dead_line) + arcs + lines
 
 
 def sweeps(
@@ -93,7 +92,9 @@ def _on_drum(hoist: Hoist, law: Law, state: State) -> Iterator[Sweep]:
         yield Sweep(row, name, drum_end + start, drum_end + end, cost, count / 2)
         apart = hoist.lap_length(layer) / hoist.drum.crossovers_per_lap
         reach = Real(hoist.wear.crossover_length) / 2
-        for i in range(round(hoist.drum.crossovers_per_lap * hoist.drum.laps_per_layer)):
+        # The first layer crosses nothing; where a layer begins the rope climbs, no crossover.
+        count_in_layer = round(hoist.drum.crossovers_per_lap * hoist.drum.laps_per_layer)
+        for i in range(1, count_in_layer if layer > 0 else 0):
             center = starts[layer] + i * apart
             a, b = max(start, center - reach), min(end, center + reach)
             if a < b:
