@@ -100,8 +100,6 @@ def test_slip_and_cut_lose_nothing(seed: int) -> None:
     assert history.drum_end_si == pytest.approx(cut, rel=1e-12)
     off = sum(one.end_si - one.start_si for one in history.sections)
     assert off == pytest.approx(cut, rel=1e-12)
-        cut, rel=1e-12
-    )
     slipped = sum(one.slip for one in case.shifts)
     anchor = float(case.hoist.anchor_at_start()) + slipped
     assert history.anchor_si == pytest.approx(anchor, rel=1e-12)

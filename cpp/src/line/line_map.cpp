@@ -127,7 +127,7 @@ void LineMap::add_crossovers(const RopePosition& position) {
   const double at_lap = to_si(wear.crossover);
   const double at_layer = to_si(wear.layer_change);
   if (at_lap == 0.0 && at_layer == 0.0) return;
-  if (profile_.heights().empty()) return;
+  if (profile_.empty()) return;
   const drum::Drum& drum = tackle_.string_up().drum;
   const double half = to_si(wear.crossover_length) / 2.0;
   std::size_t first_layer = 0;
@@ -137,8 +137,8 @@ void LineMap::add_crossovers(const RopePosition& position) {
   const auto on_drum = [&](double height) {
     return static_cast<double>(whole.at_lowest) + whole.multiple * height - position.drum_end;
   };
-  const double from = std::max(0.0, on_drum(profile_.heights().front()) - half);
-  const double to = std::min(on_drum(profile_.heights().back()) + half, to_si(drum.capacity()));
+  const double from = std::max(0.0, on_drum(profile_.lowest()) - half);
+  const double to = std::min(on_drum(profile_.highest()) + half, to_si(drum.capacity()));
   for (const auto& one : drum.crossovers(from * meter, to * meter)) {
     const double weight = one.layer_change ? at_layer : at_lap;
     if (weight == 0.0) continue;
