@@ -2,20 +2,22 @@
 
 from __future__ import annotations
 
-from typing import TYPE_CHECKING, Any
+from typing import TYPE_CHECKING
 
 if TYPE_CHECKING:
     from matplotlib.axes import Axes
+
+    from ropewalk.line import ProgramChoice, ProgramFront
 
 #: Below this risk the axis is linear, so that a risk of 0 has its place.
 _LEAST_RISK = 1e-6
 
 
-def program_front(ax: Axes, front: Any, *, unit: str = "m/GJ") -> Axes:
-    """Draw rope used per work against the risk that a place outlives its discard life.
+def program_front(ax: Axes, front: ProgramFront, *, unit: str = "m/GJ") -> Axes:
+    """Draw rope used per work against the risk that some place passes the limit.
 
-    Every choice is a pale point, those that cannot be carried out a cross; the efficient ones are
-    joined. The risk is on a logarithmic scale down to one in a million and linear below.
+    Every choice is a pale point, those that break a bound a cross; the efficient ones are joined.
+    The risk is on a logarithmic scale down to one in a million and linear below.
 
     Parameters
     ----------
@@ -30,11 +32,22 @@ def program_front(ax: Axes, front: Any, *, unit: str = "m/GJ") -> Axes:
     -------
     matplotlib.axes.Axes
         The same axes.
+
+    Examples
+    --------
+    >>> import ropewalk as rw
+    >>> from matplotlib.figure import Figure
+    >>> rig = rw.load_rig(rw.rig.example("rig7"))
+    >>> goals = rw.Q([10.0, 40.0], "ton_mile/ft")
+    >>> front = rw.optimize_program(rig, laps=[11.5], slips_per_cut=[4], goals=goals, repeats=1)
+    >>> ax = rw.plot.program_front(Figure().subplots(), front, unit="ft/ton_mile")
+    >>> ax.get_xlabel()
+    'rope used per work [ft/ton_mile]'
     """
     from ropewalk._units import registry
 
     factor = float(registry().Quantity(1.0, "m/J").m_as(unit))
-    for feasible, marker, text in ((True, "o", "choice"), (False, "x", "cannot be carried out")):
+    for feasible, marker, text in ((True, "o", "choice"), (False, "x", "breaks a bound")):
         some = [one for one in front.choices if bool(one.feasible) is feasible]
         if some:
             ax.plot(
@@ -62,7 +75,9 @@ def program_front(ax: Axes, front: Any, *, unit: str = "m/GJ") -> Axes:
     _mark(ax, front.current, factor, "s", "current practice")
     _mark(ax, front.recommended, factor, "*", "recommended")
     allowed = 1.0 - float(front.confidence)
-    ax.axhline(allowed, color="black", linewidth=0.9, linestyle="--", label="risk allowed")
+    ax.axhline(
+        allowed, color="black", linewidth=0.9, linestyle="--", label=f"risk allowed, {allowed:.2g}"
+    )
     ax.set_yscale("symlog", linthresh=_LEAST_RISK, linscale=0.5)
     ax.set_ylim(-0.15 * _LEAST_RISK, 2.0)
     ax.set_yticks([0.0, *(10.0**power for power in range(-6, 1))])
@@ -75,7 +90,7 @@ def program_front(ax: Axes, front: Any, *, unit: str = "m/GJ") -> Axes:
     return ax
 
 
-def _mark(ax: Axes, record: Any, factor: float, marker: str, name: str) -> None:
+def _mark(ax: Axes, record: ProgramChoice | None, factor: float, marker: str, name: str) -> None:
     if record is None:
         return
     ax.plot(
@@ -88,5 +103,6 @@ def _mark(ax: Axes, record: Any, factor: float, marker: str, name: str) -> None:
         marker=marker,
         markersize=13 if marker == "*" else 8,
         zorder=5,
-        label=f"{name}: {record.text}" if record.text else name,
+        # Short lines: the legend stands in the empty corner below the front.
+        label=f"{name}:\n" + record.text.replace(" (", "\n("),
     )

@@ -158,8 +158,10 @@ def _cut_off(ax: Axes, history: LineHistory, top: float) -> None:
     count = len(history.sections)
     ax.annotate(
         f"cut off\n{count} cut{'s' * (count > 1)}",
-        (0.5 * history.drum_end_si, 0.97 * top),
-        ha="center",
+        (0.0, 0.97 * top),
+        xytext=(5, 0),
+        textcoords="offset points",
+        ha="left",
         va="top",
         fontsize=7,
         bbox={"facecolor": "white", "edgecolor": "none", "pad": 1.5},

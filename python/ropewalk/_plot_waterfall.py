@@ -103,7 +103,7 @@ def _one_state(
         position[on_line], base, heights[on_line], color="#dfe7ed", linewidth=0, zorder=order
     )
     gone = position < drum_end
-    ax.plot(position[gone], heights[gone], color="#888888", lw=0.6, ls=":", zorder=order + 0.001)
+    ax.plot(position[gone], heights[gone], color="#a8a8a8", lw=0.5, ls=":", zorder=order + 0.001)
     ax.plot(position[on_line], heights[on_line], color=ROPE, lw=0.4, zorder=order + 0.002)
     ax.plot(
         [drum_end, anchor],

@@ -82,7 +82,8 @@ class ProgramChoice:
     @property
     def text(self) -> str:
         """One line for tables."""
-        return f"{self.program.title} ({self.laps:g} laps in {self.slips_per_cut} slips)"
+        slips = "1 slip" if self.slips_per_cut == 1 else f"{self.slips_per_cut} slips"
+        return f"{self.program.title} ({self.laps:.4g} laps in {slips})"
 
 
 @dataclass(frozen=True, eq=False, repr=False)
