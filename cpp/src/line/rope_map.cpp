@@ -110,11 +110,9 @@ void RopeBins::by_bins(const TravelProfile& profile, std::size_t group, const Sw
     } else {
       const double past_a = height - heights[piece];
       const double past_b = next_height - heights[next];
-      const double up = (b.up_integral - a.up_integral) +
-                        (static_cast<double>(b.up_rest) - static_cast<double>(a.up_rest)) +
+      const double up = (b.up_integral - a.up_integral) + (b.up_rest - a.up_rest) +
                         (b.up * past_b - a.up * past_a);
-      const double down = (b.down_integral - a.down_integral) +
-                          (static_cast<double>(b.down_rest) - static_cast<double>(a.down_rest)) +
+      const double down = (b.down_integral - a.down_integral) + (b.down_rest - a.down_rest) +
                           (b.down * past_b - a.down * past_a);
       // Never less than nothing: the last digit of a bin that is hardly touched.
       bins[bin] += std::max(0.0, (sweep.up * up + sweep.down * down) * ruler.bins_per_height);

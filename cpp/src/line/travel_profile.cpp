@@ -159,8 +159,8 @@ void TravelProfile::sum_pieces(const StrokeColumns& strokes, std::span<const Row
       }
       piece.up = scale.value(levels[1]);
       piece.down = scale.value(levels[0]);
-      piece.up_rest = static_cast<float>(up_rest);
-      piece.down_rest = static_cast<float>(down_rest);
+      piece.up_rest = up_rest;
+      piece.down_rest = down_rest;
       pieces[i] = piece;
     }
   }

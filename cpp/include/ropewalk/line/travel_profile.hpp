@@ -42,8 +42,8 @@ class TravelProfile {
     double up_integral = 0.0;  ///< from the lowest end to the start of this piece
     double down_integral = 0.0;
     // What the integrals lose in rounding: their difference must be right where little passed.
-    float up_rest = 0.0F;
-    float down_rest = 0.0F;
+    double up_rest = 0.0;
+    double down_rest = 0.0;
   };
 
   /// Lays the strokes of the ranges over each other. The memory is used again by the next call.
