@@ -82,10 +82,12 @@ void LineMap::check(const RopePosition& position) const {
   }
 }
 
-Sweep LineMap::sweep_of(const Contact& contact, const Severity::Share& share, double offset,
+Sweep LineMap::sweep_of(const Contact& contact, const Severity::Share& share, Position offset,
                         const RopePosition& position) const {
   const StringUp& s = tackle_.string_up();
-  return {.at_lowest = position.anchor - offset - contact.multiple * to_si(s.longest),
+  return {.at_lowest =
+              static_cast<Position>(position.anchor) - offset -
+              static_cast<Position>(contact.multiple) * static_cast<Position>(to_si(s.longest)),
           .multiple = static_cast<double>(contact.multiple),
           .up = share.up,
           .down = share.down,
@@ -113,9 +115,9 @@ void LineMap::add_contacts(const RopePosition& position) {
       ruler_.unroll(profile_, share.group, sweep, row_of(c));
       sweep = sweep_of(contact, share, contact.far, position);
     } else {
-      const double before = to_si(drum.length_before(contact.layer));
+      const Position before = to_si(drum.length_before(contact.layer));
       sweep.from = position.drum_end + before;
-      sweep.to = sweep.from + to_si(drum.layer_length(contact.layer));
+      sweep.to = sweep.from + static_cast<Position>(to_si(drum.layer_length(contact.layer)));
     }
     ruler_.unroll(profile_, share.group, sweep, row_of(c));
   }
@@ -134,7 +136,7 @@ void LineMap::add_crossovers(const RopePosition& position) {
   const Sweep whole = sweep_of(tackle_.contacts()[first_layer], severity_.contacts()[first_layer],
                                tackle_.contacts()[first_layer].near, position);
   const auto on_drum = [&](double height) {
-    return whole.at_lowest + whole.multiple * height - position.drum_end;
+    return static_cast<double>(whole.at_lowest) + whole.multiple * height - position.drum_end;
   };
   const double from = std::max(0.0, on_drum(profile_.heights().front()) - half);
   const double to = std::min(on_drum(profile_.heights().back()) + half, to_si(drum.capacity()));
@@ -146,8 +148,9 @@ void LineMap::add_crossovers(const RopePosition& position) {
     Sweep sweep = whole;
     sweep.up = weight * share.up;
     sweep.down = weight * share.down;
-    const double center = position.drum_end + to_si(one.from_drum_end);
-    sweep.from = std::max(position.drum_end, center - half);
+    const Position center =
+        static_cast<Position>(position.drum_end) + static_cast<Position>(to_si(one.from_drum_end));
+    sweep.from = std::max<Position>(position.drum_end, center - half);
     sweep.to = center + half;
     ruler_.unroll(profile_, share.group, sweep, row_of(place(tackle_, Extra::crossovers)));
   }
@@ -184,12 +187,13 @@ void LineMap::add_pick_up(double height, std::span<const double> severities,
                           const RopePosition& position) {
   const double weight = 2.0 * to_si(tackle_.string_up().wear.pick_up);
   std::vector<double>& row = row_of(place(tackle_, Extra::pick_up));
-  for (int sheave = 0; sheave < tackle_.lines(); ++sheave) {
-    const auto c = static_cast<std::size_t>(sheave);
+  for (std::size_t c = 0; tackle_.contacts()[c].layer == 0; ++c) {
     const Contact& contact = tackle_.contacts()[c];
     const Severity::Share& share = severity_.contacts()[c];
-    const double near = position.anchor - contact.near -
-                        contact.multiple * (to_si(tackle_.string_up().longest) - height);
+    const Position near = static_cast<Position>(position.anchor) - contact.near -
+                          static_cast<Position>(contact.multiple) *
+                              (static_cast<Position>(to_si(tackle_.string_up().longest)) -
+                               static_cast<Position>(height));
     ruler_.cover(near - (contact.far - contact.near), near,
                  weight * share.up * severities[share.group], row);
   }

@@ -18,17 +18,16 @@ struct Ruler {
 
   Ruler(const Sweep& sweep, double lowest_height, double bin_length) {
     // Once per sweep in the widest arithmetic there is.
-    const long double bin = bin_length;
-    const long double at =
-        (static_cast<long double>(sweep.at_lowest) +
-         static_cast<long double>(sweep.multiple) * static_cast<long double>(lowest_height)) /
-        bin;
-    const long double whole = std::floor(at);
+    const Position bin = bin_length;
+    const Position at = (sweep.at_lowest + static_cast<Position>(sweep.multiple) *
+                                               static_cast<Position>(lowest_height)) /
+                        bin;
+    const Position whole = std::floor(at);
     first_bin = static_cast<std::ptrdiff_t>(whole);
     start = static_cast<double>(at - whole);
     bins_per_height = sweep.multiple / bin_length;
-    clip_from = static_cast<double>(static_cast<long double>(sweep.from) / bin - whole);
-    clip_to = static_cast<double>(static_cast<long double>(sweep.to) / bin - whole);
+    clip_from = static_cast<double>(sweep.from / bin - whole);
+    clip_to = static_cast<double>(sweep.to / bin - whole);
   }
 };
 
@@ -49,9 +48,12 @@ inline void cover_bins(double from, double to, double severity, double* bins) no
 
 }  // namespace
 
-void RopeBins::cover(double from, double to, double severity, std::span<double> values) const {
+void RopeBins::cover(Position from, Position to, double severity, std::span<double> values) const {
   if (!(to > from)) return;
-  cover_bins(from / length_, to / length_, severity, values.data());
+  const Position whole = std::floor(from / static_cast<Position>(length_));
+  cover_bins(static_cast<double>(from / static_cast<Position>(length_) - whole),
+             static_cast<double>(to / static_cast<Position>(length_) - whole), severity,
+             values.data() + static_cast<std::ptrdiff_t>(whole));
 }
 
 void RopeBins::unroll(const TravelProfile& profile, std::size_t group, const Sweep& sweep,

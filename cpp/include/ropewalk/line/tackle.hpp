@@ -11,7 +11,8 @@
 /// A stroke of the blocks by ΔL moves them by m |ΔL| over the rope; those of the lead sheaves and
 /// of the drum by N |ΔL|. Each tangent point that passes bends or straightens the rope once: half a
 /// bending cycle. All lines are taken as vertical, the rope as inextensible, every arc as half a
-/// turn; the arcs of lead sheaves are counted in the length of the fast line.
+/// turn. Lead sheaves follow the last crown sheave at once: what line there is between them is to
+/// be counted in the fast line, which runs from the last of them to the drum.
 #pragma once
 
 #include <span>
@@ -44,7 +45,7 @@ struct StringUp {
   std::vector<Length> lead_sheave_diameters;  ///< from the crown to the drum
   Length rope_diameter;
   Length dead_line;  ///< anchor to dead-line sheave
-  Length fast_line;  ///< last crown sheave to drum
+  Length fast_line;  ///< last crown or lead sheave to drum
   Length shortest;   ///< line between the blocks, block at its highest
   Length longest;    ///< and at its lowest
   drum::Drum drum;
