@@ -1,8 +1,6 @@
 /// Travel profiles: strokes laid over each other along the height of the block.
 #include <gtest/gtest.h>
 
-#include <algorithm>
-#include <cmath>
 #include <vector>
 
 #include "line_strokes.hpp"
@@ -21,40 +19,28 @@ TEST(TravelProfileTest, TwoStrokesByHand) {
   const double heights[] = {2.0, 5.0, 10.0, 12.0};
   const double up[] = {3.0, 3.0, 0.0, 0.0};
   const double down[] = {0.0, 4.0, 4.0, 0.0};
-  const double up_integral[] = {0.0, 9.0, 24.0, 24.0};
-  const double down_integral[] = {0.0, 0.0, 20.0, 28.0};
   ASSERT_EQ(profile.heights().size(), 4U);
   for (std::size_t i = 0; i < 4; ++i) {
     EXPECT_EQ(profile.heights()[i], heights[i]);
     EXPECT_EQ(profile.pieces(0)[i].up, up[i]);
     EXPECT_EQ(profile.pieces(0)[i].down, down[i]);
-    EXPECT_EQ(profile.pieces(0)[i].up_integral, up_integral[i]);
-    EXPECT_EQ(profile.pieces(0)[i].down_integral, down_integral[i]);
   }
 }
 
-TEST(TravelProfileTest, FindsThePieceOfAHeight) {
+TEST(TravelProfileTest, HeightsRiseAndNoneComesTwice) {
   const Strokes strokes = random_strokes(3'000, 3.0, 5);
   const TravelProfile profile = strokes.profile();
   const auto heights = profile.heights();
-  ASSERT_TRUE(std::is_sorted(heights.begin(), heights.end()));
-  for (std::size_t i = 0; i < heights.size(); ++i) {
-    ASSERT_EQ(profile.piece_at(heights[i]), i);
-    if (i + 1 < heights.size()) {
-      ASSERT_EQ(profile.piece_at(std::nextafter(heights[i + 1], 0.0)), i);
-    }
-  }
-  EXPECT_EQ(profile.piece_at(1e9), heights.size() - 1);
+  ASSERT_FALSE(heights.empty());
+  for (std::size_t i = 1; i < heights.size(); ++i) ASSERT_LT(heights[i - 1], heights[i]);
 }
 
-TEST(TravelProfileTest, FindsThePieceAmongHeightsAllInOneBucket) {
-  // A thousand ends within a millionth of a meter, and one far away.
+TEST(TravelProfileTest, EndsCloseTogetherBesideOneFarAway) {
+  // A thousand ends within a micrometer, which no even grid of the whole travel tells apart.
   Strokes strokes;
   for (int i = 0; i < 500; ++i) strokes.add(1e-9 * i, 1e-6 - 1e-9 * i + 1e-10, 1.0);
-  strokes.add(0.0, 1e4, 1.0);
-  const TravelProfile profile = strokes.profile();
-  const auto heights = profile.heights();
-  for (std::size_t i = 0; i < heights.size(); ++i) ASSERT_EQ(profile.piece_at(heights[i]), i);
+  strokes.add(0.0, 30.0, 0.01);
+  expect_like_brute(strokes, everywhere, 0.1, 400);
 }
 
 TEST(TravelProfileTest, NoStrokesAndStandingStrokesSweepNothing) {
@@ -141,7 +127,6 @@ TEST(TravelProfileTest, GroupsAreKeptApart) {
   TravelProfile profile;
   const RowRange all{0, 2, 1.0};
   profile.build({.height_from = from, .height_to = to, .severities = {first, second}}, {&all, 1});
-  ASSERT_EQ(profile.groups(), 2U);
   std::vector<double> values(6);
   RopeBins(1.0).unroll(profile, 1, everywhere, values);
   EXPECT_EQ(values[0], 48.0);
