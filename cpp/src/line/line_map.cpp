@@ -39,10 +39,11 @@ LineMap::LineMap(const Tackle& tackle, const Severity& severity, Length bin, Map
       ruler_(to_si(bin)),
       supply_(to_si(tackle.string_up().supply)),
       kind_(rows) {
-  if (!(to_si(bin) > 0.0) || supply_ / to_si(bin) > most_bins) {
+  if (!(to_si(bin) > 0.0 && to_si(bin) <= supply_) || supply_ / to_si(bin) > most_bins) {
     throw InadmissibleError(where, "bin_length",
                             "bin_length = " + std::to_string(to_si(bin)) +
-                                " m must be more than 0 and leave at most 1e8 bins");
+                                " m must be more than 0, at most the " + std::to_string(supply_) +
+                                " m of line, and leave at most 1e8 bins");
   }
   bins_ = static_cast<std::size_t>(std::ceil(supply_ / ruler_.length() - 1e-9));
   last_bin_share_ = supply_ / ruler_.length() - static_cast<double>(bins_ - 1);

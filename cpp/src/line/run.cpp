@@ -284,7 +284,9 @@ class Runner {
     for (auto b = static_cast<std::size_t>(from / bin); b < map_.bins(); ++b) {
       const double low = std::max(from, static_cast<double>(b) * bin);
       const double high = std::min(to, static_cast<double>(b + 1) * bin);
-      if (high <= low) break;
+      if (low >= to) break;
+      // The first bin may end just where the stretch begins.
+      if (high <= low) continue;
       sum += values[b] * (high - low);
     }
     return sum / (to - from);

@@ -24,8 +24,8 @@
 
 namespace ropewalk::line {
 
-/// Wear that no bending formula knows, in bending cycles that one event counts as. Nothing is
-/// published; 0 leaves it out.
+/// Wear that no bending formula knows, in bending cycles that one event counts as; a crossover,
+/// like the bend on the drum, in half cycles. Nothing is published; 0 leaves it out.
 struct ExtraWear {
   Number crossover = from_si<Number>(0.0);     ///< rope spooled on or off at a crossover of laps
   Number layer_change = from_si<Number>(0.0);  ///< the same where the rope climbs to the next layer
@@ -61,8 +61,8 @@ struct StringUp {
 struct Contact {
   std::string cause;        ///< "crown sheave 2", "drum layer 1"
   int multiple = 0;         ///< rope per travel of the block, m; 0: it does not turn
-  double near = 0.0;        ///< tangent point from the anchor along the rope less m L, m
-  double far = 0.0;         ///< the other one; the same on the drum, which has one
+  long double near = 0.0;   ///< tangent point from the anchor along the rope less m L, m
+  long double far = 0.0;    ///< the other one; the same on the drum, which has one
   Length diameter;          ///< D of D/d
   double tension_up = 0.0;  ///< tight side over hook load, hoisting
   double tension_down = 0.0;
