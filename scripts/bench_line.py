@@ -106,7 +106,8 @@ class Rivals:
                 totals[0] += sign * np.bincount(where.ravel(), big.ravel(), self.bins + 2)
                 totals[1] += sign * np.bincount(where.ravel(), small.ravel(), self.bins + 2)
         sums = np.cumsum(totals, axis=1)
-        return (sums[0] * coarse + sums[1] * fine)[: self.bins]
+        result: Array = (sums[0] * coarse + sums[1] * fine)[: self.bins]
+        return result
 
     def numba_map(self, load: Array, start: Array, stop: Array) -> Array:
         """One loop over strokes and tangents."""
@@ -174,7 +175,7 @@ def random_strokes(rows: int, travel: float) -> tuple[Array, Array, Array]:
 def core_run(rig: Any, model: Any, load: Array, start: Array, stop: Array) -> Callable[[], Any]:
     """The whole way in the core: severities, map; the columns stand ready."""
     flags = np.zeros(load.size, dtype=np.uint8)
-    columns = rw._core.line.CampaignColumns(  # type: ignore[attr-defined]
+    columns = rw._core.line.CampaignColumns(
         hook_load=load,
         count=np.ones(load.size),
         height_from=start,
@@ -220,7 +221,7 @@ def planned(table: Table, rig: Any, model: Any, rivals: Rivals, best: Timer) -> 
     start = np.tile([0.0, 28.5], 2 * stands)
     stop = np.tile([28.5, 0.0], 2 * stands)
     flags = np.zeros(load.size, dtype=np.uint8)
-    columns = rw._core.line.CampaignColumns(  # type: ignore[attr-defined]
+    columns = rw._core.line.CampaignColumns(
         hook_load=load,
         count=np.ones(load.size),
         height_from=start,

@@ -81,10 +81,12 @@ def compare_programs(
     tried = list(programs.values())
     found = run_programs([line] * len(tried), chosen, tried, judge, threads=threads)
     assert rig.line is not None
+    # A run that could not be has no work and no rope use; its status and reason say so.
+    work = np.where(found["status"] == 0, found["work"], np.nan)
     columns: dict[str, tuple[Any, str, str]] = {
         "work": (found["work"], "J", "work of the line"),
         "rope_cut": (found["rope_cut"], "m", "rope cut off"),
-        "rope_use": (found["rope_cut"] / found["work"], "m/J", "rope cut off per work"),
+        "rope_use": (found["rope_cut"] / work, "m/J", "rope cut off per work"),
         "waste": (found["waste"], "m", "life left in what was cut, as length of new rope"),
         "worst": (found["worst"], "1", "largest damage of any place, median lives"),
         "survival": (found["survival"], "1", "probability that no place passes the limit"),
