@@ -17,6 +17,8 @@ constexpr Interval deviation_range{.low = 0.0, .high = 10.0, .source = params::g
 constexpr Interval section_range{
     .low = 0.0, .high = 1e9, .low_open = true, .source = params::guard};
 
+/// More would not fit in memory.
+constexpr double most_sections = 1e8;
 constexpr Interval limit_range{
     .low = 0.0, .high = 100.0, .low_open = true, .source = params::guard};
 
@@ -37,6 +39,10 @@ void check(const Scatter& scatter) {
 /// Largest damage of every section that has any. A bin on a border belongs to both.
 std::vector<double> worst_of_sections(std::span<const double> damage, double bin, double section) {
   const double length = static_cast<double>(damage.size()) * bin;
+  if (length / section > most_sections) {
+    throw InadmissibleError(where, "correlation_length",
+                            "correlation_length must leave at most 1e8 sections of the line");
+  }
   const auto sections = static_cast<std::size_t>(std::ceil(length / section * (1.0 - 1e-12)));
   std::vector<double> worst(std::max<std::size_t>(sections, 1));
   for (std::size_t b = 0; b < damage.size(); ++b) {
