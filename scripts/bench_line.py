@@ -27,7 +27,7 @@ BIN = 0.1
 def twelve_lines() -> Any:
     """Rig 7 with twelve lines and 800 m of rope, drum and crossovers left out of the wear."""
     rig = rw.load_rig(rw.rig.example("rig7"))
-    assert rig.line is not None and rig.drum is not None
+    assert rig.line is not None
     return replace(
         rig,
         reeving=replace(rig.reeving, lines=12),

@@ -27,9 +27,9 @@ def warnings_of(history: LineHistory) -> list[str]:
 def program_warnings(rig: Rig, campaign: Campaign, program: SlipCutProgram) -> list[str]:
     """Say where slips or cuts put a pick-up or crossover point on another.
 
-    With the block at the lowest place where loads are picked up, worn points lie one line and one arc apart on the
-    rope, each as long as the arc of a sheave; if some number of slips makes that distance, every
-    line takes over the worn point of the next. A cut that is a whole number of laps leaves the
+    With the block at the lowest place where loads are picked up, worn points lie one line and one
+    arc apart on the rope, each as long as the arc of a sheave; if some number of slips makes that
+    distance, every line takes over the worn point of the next. A cut that is a whole number of laps leaves the
     crossovers of the drum on the rope where they were.
 
     Parameters
