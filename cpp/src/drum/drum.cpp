@@ -119,12 +119,13 @@ Length Drum::length_of(double wraps) const {
   return length_at(wraps);
 }
 
-std::vector<Drum::Crossover> Drum::crossovers(Length from, Length to) const {
-  const double first = std::floor(2.0 * place("from", from).wraps);
-  const double last = std::ceil(2.0 * place("to", to).wraps);
-  if (from > to) {
+std::vector<Drum::Crossover> Drum::crossovers(Length start, Length end) const {
+  const double first = std::floor(2.0 * place("start", start).wraps);
+  const double last = std::ceil(2.0 * place("end", end).wraps);
+  if (start > end) {
     throw InadmissibleError(
-        where, "to", "to = " + quantity_text(to) + " is less than from = " + quantity_text(from));
+        where, "end",
+        "end = " + quantity_text(end) + " is less than start = " + quantity_text(start));
   }
   const double full = to_si(shape_.laps_per_layer);
   const double per_lap = static_cast<double>(shape_.crossovers_per_lap);
@@ -137,7 +138,7 @@ std::vector<Drum::Crossover> Drum::crossovers(Length from, Length to) const {
     const bool in_layer = per_lap > 0.0 && std::fmod(laps * per_lap, 1.0) == 0.0;
     if (!layer_change && !in_layer) continue;
     const Length at = length_at(laps);
-    if (at < from || at >= to) continue;
+    if (at < start || at >= end) continue;
     found.push_back({.from_drum_end = at,
                      .layer = static_cast<int>(laps / full) + 1,
                      .layer_change = layer_change});
