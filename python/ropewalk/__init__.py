@@ -5,9 +5,9 @@
 >>> print(f"{pressure.to('psi'):.1f}")
 960.0 pound_force_per_square_inch
 
-Subjects are modules: `sheave`, `reeving`, `rope`, `fatigue`, `design_factor`, `drillstring`,
-`work`; on top of them stand `rig` and `study`. `units` is the pint registry in use, `Q` makes a
-quantity, `si` is the same functions on plain SI numbers.
+Subjects are modules: `sheave`, `reeving`, `drum`, `rope`, `fatigue`, `design_factor`,
+`drillstring`, `work`; on top of them stand `rig` and `study`. `units` is the pint registry in use,
+`Q` makes a quantity, `si` is the same functions on plain SI numbers.
 
 Nothing is loaded before it is used, and importing changes no state outside this package.
 """
@@ -23,6 +23,7 @@ if TYPE_CHECKING:
     from ropewalk import (
         design_factor,
         drillstring,
+        drum,
         errors,
         fatigue,
         plot,
@@ -38,6 +39,7 @@ if TYPE_CHECKING:
     from ropewalk._units import Q, Quantity, QuantityLike
     from ropewalk._version import __version__
     from ropewalk.drillstring import DrillString
+    from ropewalk.drum import Drum
     from ropewalk.errors import RopewalkError
     from ropewalk.reeving import Reeving
     from ropewalk.rig import Rig, load_rig
@@ -48,6 +50,7 @@ if TYPE_CHECKING:
 
 __all__ = [
     "DrillString",
+    "Drum",
     "Q",
     "Quantity",
     "QuantityLike",
@@ -58,6 +61,7 @@ __all__ = [
     "__version__",
     "design_factor",
     "drillstring",
+    "drum",
     "errors",
     "fatigue",
     "load_rig",
@@ -77,6 +81,7 @@ __all__ = [
 _SUBMODULES = {
     "design_factor",
     "drillstring",
+    "drum",
     "errors",
     "fatigue",
     "plot",
@@ -91,6 +96,7 @@ _SUBMODULES = {
 }
 _HOMES = {
     "DrillString": "drillstring",
+    "Drum": "drum",
     "Q": "_units",
     "Quantity": "_units",
     "QuantityLike": "_units",

@@ -6,6 +6,7 @@ from __future__ import annotations
 from . import rope
 from . import sheave
 from . import reeving
+from . import drum
 from . import fatigue
 from . import design_factor
 from . import drillstring
@@ -14,6 +15,7 @@ from . import work
 __all__: list[str] = [
     "design_factor",
     "drillstring",
+    "drum",
     "fatigue",
     "reeving",
     "rope",
