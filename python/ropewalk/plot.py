@@ -4,6 +4,9 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING, Any
 
+from ropewalk._plot_drum import drum_layers as drum_layers
+from ropewalk._plot_drum import fleet_angle_along_drum as fleet_angle_along_drum
+
 if TYPE_CHECKING:
     import xarray as xr
     from matplotlib.axes import Axes
