@@ -120,8 +120,8 @@ Length Drum::length_of(double wraps) const {
 }
 
 std::vector<Drum::Crossover> Drum::crossovers(Length start, Length end) const {
-  const double first = std::floor(2.0 * place("start", start).wraps);
-  const double last = std::ceil(2.0 * place("end", end).wraps);
+  const auto first = static_cast<int>(std::floor(2.0 * place("start", start).wraps));
+  const auto last = static_cast<int>(std::ceil(2.0 * place("end", end).wraps));
   if (start > end) {
     throw InadmissibleError(
         where, "end",
@@ -131,7 +131,8 @@ std::vector<Drum::Crossover> Drum::crossovers(Length start, Length end) const {
   const double per_lap = static_cast<double>(shape_.crossovers_per_lap);
   std::vector<Crossover> found;
   // Layers end and crossovers lie at whole or half laps, which are exact as floating point.
-  for (double half = std::max(first, 2.0 * full); half <= last; half += 1.0) {
+  const int second_layer = static_cast<int>(2.0 * full);
+  for (int half = std::max(first, second_layer); half <= last; ++half) {
     const double laps = 0.5 * half;
     if (laps >= wraps()) break;
     const bool layer_change = std::fmod(laps, full) == 0.0;
