@@ -62,6 +62,8 @@ def drum_layers(
     ax.set_xlabel(f"rope from the drum end [{length_unit}]")
     ax.set_ylabel(f"diameter the rope is bent on [{diameter_unit}]")
     ax.set_xlim(0.0, drum.capacity_si * along)
+    rise = drum.rope_diameter_si * across
+    ax.set_ylim(diameters[0] * across - rise, diameters[-1] * across + rise)
     ax.grid(visible=True, color="#dddddd", linewidth=0.6)
     return ax
 
