@@ -138,6 +138,7 @@ def numba_loop(  # pragma: no cover
     longest: float,
     bins: int,
 ) -> Array:
+    """Differences at the ends of strokes, then running sums."""
     total = np.zeros(bins + 2)
     for i in range(load.size):
         severity = load[i] ** exponent

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING, Any
 
+from ropewalk._plot_drum import drum_layers, fleet_angle_along_drum
 from ropewalk._plot_front import program_front
 from ropewalk._plot_line import damage_strip, line_figure
 from ropewalk._plot_shares import share_by_operation, share_by_sheave
@@ -17,6 +18,8 @@ if TYPE_CHECKING:
 
 __all__ = [
     "damage_strip",
+    "drum_layers",
+    "fleet_angle_along_drum",
     "life_against_diameter",
     "line_figure",
     "program_front",

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import replace
+from itertools import pairwise
 from pathlib import Path
 from typing import Any
 
@@ -53,7 +54,7 @@ def test_practice_on_a_campaign_cuts_what_it_says(rig: rw.Rig, campaign: rw.Camp
     assert history.anchor_si - slips[0].anchor_si == pytest.approx(
         program.slip_si * (len(slips) - 1), rel=1e-9
     )
-    for before, after in zip(cuts, cuts[1:], strict=False):
+    for before, after in pairwise(cuts):
         assert before.date is not None
         assert after.date is not None
         assert before.date < after.date
@@ -89,7 +90,7 @@ def test_by_date(rig: rw.Rig, campaign: rw.Campaign) -> None:
     history = rw.run_line(rig, campaign, program, outside_validity="ignore")
     dates = [e.date for e in history.events if e.kind == "slip"]
     assert dates
-    seconds = [(b - a).total_seconds() for a, b in zip(dates, dates[1:], strict=False) if a and b]
+    seconds = [(b - a).total_seconds() for a, b in pairwise(dates) if a and b]
     assert all(s >= 7 * 86400 - 1 for s in seconds)
 
 

@@ -29,8 +29,8 @@ def program_warnings(rig: Rig, campaign: Campaign, program: SlipCutProgram) -> l
 
     With the block at the lowest place where loads are picked up, worn points lie one line and one
     arc apart on the rope, each as long as the arc of a sheave; if some number of slips makes that
-    distance, every line takes over the worn point of the next. A cut that is a whole number of laps leaves the
-    crossovers of the drum on the rope where they were.
+    distance, every line takes over the worn point of the next. A cut that is a whole number of
+    laps leaves the crossovers of the drum on the rope where they were.
 
     Parameters
     ----------
