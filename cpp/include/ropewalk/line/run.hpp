@@ -109,8 +109,8 @@ class Line {
   // Its strokes refer to its severities.
   Line(const Line&) = delete;
   Line& operator=(const Line&) = delete;
-  Line(Line&&) = default;
-  Line& operator=(Line&&) = default;
+  Line(Line&&) noexcept = default;
+  Line& operator=(Line&&) noexcept = default;
   ~Line() = default;
 
   [[nodiscard]] const Tackle& tackle() const noexcept { return tackle_; }
