@@ -111,7 +111,7 @@ class Rivals:
 
     def numba_map(self, load: Array, start: Array, stop: Array) -> Array:
         """One loop over strokes and tangents."""
-        return numba_loop(
+        result: Array = numba_loop(
             load,
             start,
             stop,
@@ -123,6 +123,7 @@ class Rivals:
             self.longest,
             self.bins,
         )
+        return result
 
 
 @numba.njit(cache=False)
