@@ -12,6 +12,7 @@ import time
 from collections.abc import Callable
 from typing import Any
 
+import bench_line
 import numba
 import numpy as np
 import numpy.typing as npt
@@ -181,7 +182,7 @@ def kernels() -> list[tuple[str, Callable[[], Any], Callable[[], Any], Callable[
 
 
 def main() -> None:
-    """Print both tables."""
+    """Print all tables."""
     console = Console(highlight=False, width=100)
     table = Table(title="Border: cost against plain pint (smaller is better)", title_justify="left")
     for name in ("what", "ropewalk", "plain pint", "ratio", "aim"):
@@ -235,6 +236,7 @@ def main() -> None:
         "ropewalk checks every row against its ranges and gives each a status; NumPy and Numba do "
         "so where it says checks. It is built for any x86-64, Numba for this one."
     )
+    bench_line.tables(console, best)
 
 
 if __name__ == "__main__":

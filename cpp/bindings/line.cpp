@@ -70,8 +70,8 @@ py::dict contact_record(const Contact& contact) {
   py::dict record;
   record["cause"] = contact.cause;
   record["multiple"] = contact.multiple;
-  record["near"] = contact.near;
-  record["far"] = contact.far;
+  record["near"] = static_cast<double>(contact.near);
+  record["far"] = static_cast<double>(contact.far);
   record["diameter"] = to_si(contact.diameter);
   record["tension_up"] = contact.tension_up;
   record["tension_down"] = contact.tension_down;
@@ -131,16 +131,18 @@ void bind_campaign(py::module_& m) {
            "Blocks are (first row, row after the last, times); events (block, cut?, length).");
 }
 
-double survival(const Numbers& damage, double bin_length, double ln_deviation, double section) {
-  return line::survival(span_of(damage), bin_length, {ln_deviation, section});
+double survival(const Numbers& damage, double bin_length, double ln_deviation, double section,
+                double limit) {
+  return line::survival(span_of(damage), bin_length, {ln_deviation, section, limit});
 }
 
 double sampled_survival(const Numbers& damage, double bin_length, double ln_deviation,
-                        double section, std::size_t samples, std::uint64_t seed, int threads) {
+                        double section, std::size_t samples, std::uint64_t seed, double limit,
+                        int threads) {
   check_threads("line.survival", threads);
   const auto values = span_of(damage);
   const py::gil_scoped_release unlocked;
-  return line::sampled_survival(values, bin_length, {ln_deviation, section}, samples, seed,
+  return line::sampled_survival(values, bin_length, {ln_deviation, section, limit}, samples, seed,
                                 threads);
 }
 
@@ -185,10 +187,11 @@ void bind_line(py::module_& core) {
   bind_line_runs(m);
   bind_line_cases(m);
   m.def("survival", &survival, py::arg("damage"), py::arg("bin_length"), py::arg("ln_deviation"),
-        py::arg("section"), "Probability that no place has passed its discard life.");
+        py::arg("section"), py::arg("limit") = 1.0,
+        "Probability that no place has passed its discard life.");
   m.def("sampled_survival", &sampled_survival, py::arg("damage"), py::arg("bin_length"),
         py::arg("ln_deviation"), py::arg("section"), py::arg("samples"), py::arg("seed"),
-        py::arg("threads") = 1, "The same as a share of sampled lines.");
+        py::arg("limit") = 1.0, py::arg("threads") = 1, "The same as a share of sampled lines.");
 }
 
 }  // namespace ropewalk::bindings

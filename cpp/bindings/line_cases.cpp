@@ -49,8 +49,8 @@ py::dict run_cases(const std::vector<std::shared_ptr<BoundLine>>& lines,
                    const std::vector<std::string>& triggers, const std::vector<Numbers>& clocks,
                    const std::vector<double>& intervals, const std::vector<double>& slips,
                    const std::vector<int>& slips_per_cut, const std::vector<double>& cuts,
-                   double bin_length, double ln_deviation, double section, std::size_t repeats,
-                   std::optional<double> damage_limit, int threads) {
+                   double bin_length, double ln_deviation, double section, double limit,
+                   std::size_t repeats, std::optional<double> damage_limit, int threads) {
   check_threads("line.run_cases", threads);
   std::vector<Case> cases;
   for (std::size_t i = 0; i < line_of_case.size(); ++i) {
@@ -63,7 +63,7 @@ py::dict run_cases(const std::vector<std::shared_ptr<BoundLine>>& lines,
   for (const Case& one : cases) (void)pointers.at(one.line);
   const line::CaseOptions options{
       .bin = bin_length * meter,
-      .scatter = {ln_deviation, section},
+      .scatter = {ln_deviation, section, limit},
       .run = {.steps = false, .repeats = repeats, .damage_limit = damage_limit}};
   std::vector<CaseResult> results(cases.size());
   BatchReport report;
@@ -81,8 +81,9 @@ void bind_line_cases(py::module_& m) {
   m.def("run_cases", &run_cases, py::kw_only(), py::arg("lines"), py::arg("line_of_case"),
         py::arg("triggers"), py::arg("clocks"), py::arg("intervals"), py::arg("slips"),
         py::arg("slips_per_cut"), py::arg("cuts"), py::arg("bin_length"), py::arg("ln_deviation"),
-        py::arg("section"), py::arg("repeats") = 1, py::arg("damage_limit") = py::none(),
-        py::arg("threads") = 1, "Runs many cases; one entry per case in every column.");
+        py::arg("section"), py::arg("limit") = 1.0, py::arg("repeats") = 1,
+        py::arg("damage_limit") = py::none(), py::arg("threads") = 1,
+        "Runs many cases; one entry per case in every column.");
 }
 
 }  // namespace ropewalk::bindings

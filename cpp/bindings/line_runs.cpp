@@ -187,6 +187,7 @@ void bind_history(py::module_& m) {
 }  // namespace
 
 void bind_line_runs(py::module_& m) {
+  bind_history(m);
   py::class_<BoundLine, std::shared_ptr<BoundLine>>(m, "Line",
                                                     "A line ready to run, in plain SI numbers.")
       .def(py::init(&make_line), py::kw_only(), py::arg("tackle"), py::arg("model"),
@@ -201,7 +202,6 @@ void bind_line_runs(py::module_& m) {
            py::arg("slip"), py::arg("slips_per_cut"), py::arg("cut"), py::arg("bin_length"),
            py::arg("steps") = false, py::arg("repeats") = 1, py::arg("damage_limit") = py::none(),
            "Runs the campaign under a program.");
-  bind_history(m);
 }
 
 }  // namespace ropewalk::bindings

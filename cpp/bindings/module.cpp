@@ -5,6 +5,7 @@ namespace ropewalk::bindings {
 void bind_rope(py::module_& core);
 void bind_sheave(py::module_& core);
 void bind_reeving(py::module_& core);
+void bind_drum(py::module_& core);
 void bind_fatigue(py::module_& core);
 void bind_design_factor(py::module_& core);
 void bind_drillstring(py::module_& core);
@@ -21,6 +22,7 @@ PYBIND11_MODULE(_core, core) {
   bind_rope(core);
   bind_sheave(core);
   bind_reeving(core);
+  bind_drum(core);
   bind_fatigue(core);
   bind_design_factor(core);
   bind_drillstring(core);

@@ -5,9 +5,9 @@
 >>> print(f"{pressure.to('psi'):.1f}")
 960.0 pound_force_per_square_inch
 
-Subjects are modules: `sheave`, `reeving`, `rope`, `fatigue`, `design_factor`, `drillstring`,
-`work`; on top of them stand `rig` and `study`. `units` is the pint registry in use, `Q` makes a
-quantity, `si` is the same functions on plain SI numbers.
+Subjects are modules: `sheave`, `reeving`, `drum`, `rope`, `fatigue`, `design_factor`,
+`drillstring`, `work`; on top of them stand `rig` and `study`. `units` is the pint registry in use,
+`Q` makes a quantity, `si` is the same functions on plain SI numbers.
 
 Nothing is loaded before it is used, and importing changes no state outside this package.
 """
@@ -23,6 +23,7 @@ if TYPE_CHECKING:
     from ropewalk import (
         design_factor,
         drillstring,
+        drum,
         errors,
         fatigue,
         line,
@@ -39,8 +40,15 @@ if TYPE_CHECKING:
     from ropewalk._units import Q, Quantity, QuantityLike
     from ropewalk._version import __version__
     from ropewalk.drillstring import DrillString
+    from ropewalk.drum import Drum
     from ropewalk.errors import RopewalkError
-    from ropewalk.line import Campaign, SlipCutProgram, run_line
+    from ropewalk.line import (
+        Campaign,
+        SlipCutProgram,
+        compare_programs,
+        optimize_program,
+        run_line,
+    )
     from ropewalk.reeving import Reeving
     from ropewalk.rig import Rig, load_rig
     from ropewalk.rope import Rope
@@ -51,6 +59,7 @@ if TYPE_CHECKING:
 __all__ = [
     "Campaign",
     "DrillString",
+    "Drum",
     "Q",
     "Quantity",
     "QuantityLike",
@@ -60,12 +69,15 @@ __all__ = [
     "RopewalkError",
     "SlipCutProgram",
     "__version__",
+    "compare_programs",
     "design_factor",
     "drillstring",
+    "drum",
     "errors",
     "fatigue",
     "line",
     "load_rig",
+    "optimize_program",
     "plot",
     "reeving",
     "rig",
@@ -83,6 +95,7 @@ __all__ = [
 _SUBMODULES = {
     "design_factor",
     "drillstring",
+    "drum",
     "errors",
     "fatigue",
     "line",
@@ -100,7 +113,10 @@ _HOMES = {
     "Campaign": "line",
     "DrillString": "drillstring",
     "SlipCutProgram": "line",
+    "compare_programs": "line",
+    "optimize_program": "line",
     "run_line": "line",
+    "Drum": "drum",
     "Q": "_units",
     "Quantity": "_units",
     "QuantityLike": "_units",

@@ -4,10 +4,31 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING, Any
 
+from ropewalk._plot_drum import drum_layers, fleet_angle_along_drum
+from ropewalk._plot_front import program_front
+from ropewalk._plot_line import damage_strip, line_figure
+from ropewalk._plot_shares import share_by_operation, share_by_sheave
+from ropewalk._plot_string_up import string_up
+from ropewalk._plot_waterfall import slip_waterfall
+
 if TYPE_CHECKING:
     import xarray as xr
     from matplotlib.axes import Axes
     from matplotlib.figure import Figure
+
+__all__ = [
+    "damage_strip",
+    "drum_layers",
+    "fleet_angle_along_drum",
+    "life_against_diameter",
+    "line_figure",
+    "program_front",
+    "share_by_operation",
+    "share_by_sheave",
+    "sheave_life_figure",
+    "slip_waterfall",
+    "string_up",
+]
 
 # Told apart without color: line style, marker and shade of gray all differ.
 _STYLES: tuple[dict[str, Any], ...] = (

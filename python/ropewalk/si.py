@@ -16,6 +16,7 @@ if TYPE_CHECKING:
     from ropewalk._core import (
         design_factor,
         drillstring,
+        drum,
         fatigue,
         reeving,
         rope,
@@ -23,7 +24,7 @@ if TYPE_CHECKING:
         work,
     )
 
-__all__ = ["design_factor", "drillstring", "fatigue", "reeving", "rope", "sheave", "work"]
+__all__ = ["design_factor", "drillstring", "drum", "fatigue", "reeving", "rope", "sheave", "work"]
 
 
 def __getattr__(name: str) -> Any:

@@ -5,6 +5,11 @@
 
 #include "ropewalk/base/error.hpp"
 #include "ropewalk/drum/drum.hpp"
+#include "ropewalk/drum/fleet.hpp"
+#include "ropewalk/drum/layer.hpp"
+#include "ropewalk/drum/length.hpp"
+#include "ropewalk/drum/pressure.hpp"
+#include "ropewalk/drum/wraps.hpp"
 #include "ropewalk/units/customary.hpp"
 
 namespace ropewalk::drum {
@@ -156,6 +161,151 @@ TEST(DrumCrossovers, WithoutCrossoversOnlyTheFlangesAreLeft) {
 TEST(DrumCrossovers, ARangeTurnedRoundIsRefused) {
   const Drum drum(shape());
   EXPECT_THROW((void)drum.crossovers(2.0 * meter, 1.0 * meter), InadmissibleError);
+}
+
+// --- Laps and layers by formula
+
+TEST(LayerHeight, TouchingLapsNest) {
+  EXPECT_NEAR(to_si(pitched_layer_height(1.0 * inch, 1.0 * inch)), to_si(nested_layer_height()),
+              1e-15);
+  EXPECT_NEAR(to_si(pitched_layer_height(1.2 * inch, 1.0 * inch)), 0.8, 1e-15);  // 3-4-5 triangle
+  EXPECT_EQ(to_si(mixed_layer_height(number(1.0))), to_si(nested_layer_height()));
+  EXPECT_EQ(to_si(mixed_layer_height(number(0.0))), 1.0);
+}
+
+TEST(LayerHeight, LapsThatOverlapOrGapeAreRefused) {
+  EXPECT_THROW((void)pitched_layer_height(0.99 * inch, 1.0 * inch), InadmissibleError);
+  EXPECT_THROW((void)pitched_layer_height(2.0 * inch, 1.0 * inch), InadmissibleError);
+}
+
+TEST(LapsInTraverse, AFullTraverseLosesNone) {
+  for (double laps = 1.0; laps < 200.0; laps += 1.0) {
+    const Length pitch = 1.4375 * inch;
+    EXPECT_EQ(to_si(laps_in_traverse(laps * pitch, pitch)), laps);
+    EXPECT_EQ(to_si(laps_in_traverse((laps + 0.99) * pitch, pitch)), laps);
+  }
+}
+
+TEST(ReelCapacity, IsThatOfADrumOfStackedLayers) {
+  // Four layers of 39 laps fill the square of 4 d by 39 d.
+  Shape on_top = shape();
+  on_top.layer_height = stacked_layer_height();
+  const Length d = on_top.rope_diameter;
+  EXPECT_NEAR(reel_capacity(4.0 * d, on_top.barrel_diameter, 39.0 * d, d) / Drum(on_top).capacity(),
+              1.0, 1e-14);
+}
+
+TEST(ReelCapacity, HandbookFactorsAreRopesSomewhatOverSize) {
+  // K = π / (12 d_a²): the handbooks say a rope at its largest tolerance, and a rope of 1/2 in or
+  // more may be 5 % over nominal by API Spec 9A.
+  for (const double size : {0.5, 0.625, 0.75, 0.875, 1.0, 1.125, 1.25, 1.375, 1.5, 1.75, 2.0}) {
+    const Length d = size * inch;
+    const double ratio = reel_capacity(4.0 * inch, 32.0 * inch, 56.0 * inch, d) /
+                         reel_capacity_handbook(4.0 * inch, 32.0 * inch, 56.0 * inch, d).value;
+    EXPECT_GT(std::sqrt(ratio), 1.04) << size;
+    EXPECT_LT(std::sqrt(ratio), 1.065) << size;
+  }
+}
+
+TEST(ReelCapacity, SizesBetweenAreNotMadeUp) {
+  EXPECT_THROW((void)reel_capacity_handbook(4.0 * inch, 32.0 * inch, 56.0 * inch, 1.3 * inch),
+               LookupError);
+}
+
+TEST(CrossoverShift, IsFarthestHalfwayBetween) {
+  EXPECT_EQ(to_si(crossover_shift(number(11.5), number(1.0))), 0.5);
+  EXPECT_EQ(to_si(crossover_shift(number(11.5), number(2.0))), 0.0);
+  EXPECT_EQ(to_si(crossover_shift(number(11.25), number(2.0))), 0.25);
+  EXPECT_EQ(to_si(crossover_shift(number(11.0), number(1.0))), 0.0);
+}
+
+// --- Block and drum
+
+TEST(BlockHeight, WindsUpLinesTimesItsWay) {
+  const Drum drum(shape());
+  const auto lowest = place_at_height(drum, number(9.0), number(10.0), 0.0 * meter);
+  EXPECT_NEAR(lowest.wraps, 9.0, 1e-12);
+  const auto raised = place_at_height(drum, number(9.0), number(10.0), 30.0 * meter);
+  EXPECT_NEAR(to_si(drum.length_of(raised.wraps) - drum.length_of(9.0)), 300.0, 1e-9);
+  const Length full = height_when_full(drum, number(9.0), number(10.0));
+  EXPECT_NEAR(place_at_height(drum, number(9.0), number(10.0), full).wraps, drum.wraps(), 1e-9);
+  EXPECT_THROW((void)place_at_height(drum, number(9.0), number(10.0), full + 1.0 * millimeter),
+               InadmissibleError);
+  EXPECT_THROW((void)place_at_height(drum, number(200.0), number(10.0), 0.0 * meter),
+               InadmissibleError);
+}
+
+// --- Fleet angle
+
+TEST(FleetAngleAt, GoesFromFlangeToFlangeAndBack) {
+  const Drum drum(shape());
+  const Lead lead{
+      .traverse = 56.0 * inch, .sheave_position = 28.0 * inch, .distance = 100.0 * foot};
+  const auto degrees = [&](double wraps) {
+    return to_si(Number(fleet_angle_at(drum, drum.length_of(wraps), lead) / degree));
+  };
+  const double at_flange = std::atan(28.0 / 1200.0) * 180.0 / pi;
+  EXPECT_NEAR(degrees(0.0), -at_flange, 1e-9);
+  EXPECT_NEAR(degrees(19.5), 0.0, 1e-9);
+  EXPECT_NEAR(degrees(39.0), at_flange, 1e-9);
+  EXPECT_NEAR(degrees(58.5), 0.0, 1e-9);
+  EXPECT_NEAR(degrees(78.0), -at_flange, 1e-9);
+}
+
+TEST(FleetDistanceTest, IsTheFleetAngleTurnedRound) {
+  const Length distance = fleet_distance(0.711 * meter, 1.25 * degree);
+  EXPECT_NEAR(fleet_angle(0.711 * meter, distance) / degree, 1.25, 1e-12);
+}
+
+TEST(FleetAngleLimitsTest, SmoothDrumsBearLessThanGroovedOnes) {
+  for (const std::string_view standard : {"Wire Rope Users Manual", "rope maker's page"}) {
+    EXPECT_LT(fleet_angle_limits("smooth", standard).maximum,
+              fleet_angle_limits("grooved", standard).maximum);
+  }
+  for (const auto& row : fleet_angle_limits()) EXPECT_LT(row.minimum, row.maximum);
+  EXPECT_THROW((void)fleet_angle_limits("square"), LookupError);
+  EXPECT_THROW((void)fleet_angle_limits("smooth", "nobody"), LookupError);
+}
+
+// --- Holding and pressing
+
+TEST(DeadWraps, WrapsAddAsTheirRatiosMultiply) {
+  const Number mu = number(0.12);
+  EXPECT_EQ(to_si(holding_ratio(mu, number(0.0))), 1.0);
+  EXPECT_NEAR(to_si(holding_ratio(mu, number(2.0)) * holding_ratio(mu, number(3.0))) /
+                  to_si(holding_ratio(mu, number(5.0))),
+              1.0, 1e-14);
+  const Force tension = 200.0 * kilonewton;
+  const Force clamp = clamp_force(tension, mu, number(3.5));
+  EXPECT_NEAR(to_si(holding_wraps(tension, clamp, mu)), 3.5, 1e-12);
+  EXPECT_THROW((void)holding_wraps(clamp, tension, mu), InadmissibleError);
+}
+
+TEST(DeadWraps, AnUnknownStandardIsRefusedWithAnOffer) {
+  try {
+    (void)dead_wraps_minimum("nobody");
+    FAIL();
+  } catch (const LookupError& error) {
+    EXPECT_NE(std::string(error.what()).find("Wyoming servicing"), std::string::npos);
+  }
+}
+
+TEST(Barrel, HoopStressIsThatOfAThinShellUnderThePressure) {
+  const Force tension = 220.0 * kilonewton;
+  const Length barrel = 0.8128 * meter, pitch = 36.5 * millimeter, wall = 50.0 * millimeter;
+  const Number factor = layer_factor(2).value;
+  const Stress pressure = barrel_pressure(tension, barrel, pitch, factor);
+  EXPECT_NEAR(pressure * barrel / (2.0 * wall) / barrel_hoop_stress(tension, pitch, wall, factor),
+              1.0, 1e-14);
+}
+
+TEST(Barrel, LayersPressAtLeastAsOneAndAtMostAsAll) {
+  for (const int layers : {1, 2}) {
+    EXPECT_GE(to_si(layer_factor(layers).value), 1.0);
+    EXPECT_LE(to_si(layer_factor(layers).value), layers);
+  }
+  EXPECT_THROW((void)layer_factor(3), LookupError);
+  EXPECT_THROW((void)layer_factor(0), InadmissibleError);
 }
 
 // --- What cannot be

@@ -10,6 +10,12 @@
 #include "ropewalk/drillstring/drag.hpp"
 #include "ropewalk/drillstring/tool_joint.hpp"
 #include "ropewalk/drillstring/weight.hpp"
+#include "ropewalk/drum/drum.hpp"
+#include "ropewalk/drum/fleet.hpp"
+#include "ropewalk/drum/layer.hpp"
+#include "ropewalk/drum/length.hpp"
+#include "ropewalk/drum/pressure.hpp"
+#include "ropewalk/drum/wraps.hpp"
 #include "ropewalk/fatigue/discard_wire_breaks.hpp"
 #include "ropewalk/fatigue/en13001.hpp"
 #include "ropewalk/fatigue/en81_50.hpp"
@@ -90,6 +96,28 @@ Outputs run_line_speeds(const ReferenceCase& one) {
     outputs["result[" + std::to_string(i) + "]"] = to_si(speeds[i]);
   }
   return outputs;
+}
+
+drum::Drum drum_of(const Inputs& construct) {
+  const bool nested = text(construct, "layer_height") == "nested";
+  return drum::Drum(
+      {.barrel_diameter = quantity<Length>(construct, "barrel_diameter"),
+       .rope_diameter = quantity<Length>(construct, "rope_diameter"),
+       .laps_per_layer = quantity<Number>(construct, "laps_per_layer"),
+       .layers = whole(construct, "layers"),
+       .layer_height = nested ? drum::nested_layer_height() : drum::stacked_layer_height()});
+}
+
+Outputs run_reel_capacity_handbook(const ReferenceCase& one) {
+  const auto length = [&](std::string_view name) { return quantity<Length>(one.inputs, name); };
+  const auto found = drum::reel_capacity_handbook(length("flange_depth"), length("barrel_diameter"),
+                                                  length("traverse"), length("rope_diameter"));
+  return {{"result", to_si(found.value)}};
+}
+
+Outputs run_fleet_angle_limit(const ReferenceCase& one) {
+  const drum::FleetAngleLimits found = drum::fleet_angle_limits(text(one.inputs, "groove"));
+  return {{"minimum", to_si(found.minimum)}, {"maximum", to_si(found.maximum)}};
 }
 
 template <class Q>
@@ -173,6 +201,17 @@ const std::map<std::string, Run, std::less<>>& reference_runs() {
       row<drillstring::SlantPull>(),
       row<drillstring::ToolJointMass>(),
       row<drillstring::TubeMassPerLength>(),
+      row<drum::BarrelHoopStress>(),
+      row<drum::BarrelPressure>(),
+      row<drum::ClampForce>(),
+      row<drum::CutLength>(),
+      row<drum::FleetAngle>(),
+      row<drum::FleetDistance>(),
+      row<drum::HoldingRatio>(),
+      row<drum::LapsInTraverse>(),
+      row<drum::MixedLayerHeight>(),
+      row<drum::PitchedLayerHeight>(),
+      row<drum::ReelCapacity>(),
       row<fatigue::BendingLoad>(),
       row<fatigue::DiscardLimitingForce>(),
       row<fatigue::DiscardWireBreaks>(),
@@ -231,6 +270,26 @@ const std::map<std::string, Run, std::less<>>& reference_runs() {
              design_factor::minimum(text(one.inputs, "operation"), text(one.inputs, "standard"));
          return Outputs{{"value", to_si(found.value)}};
        }},
+      {"drum.Drum.capacity",
+       [](const ReferenceCase& one) {
+         return Outputs{{"result", to_si(drum_of(one.construct).capacity())}};
+       }},
+      {"drum.Drum.lap_length",
+       [](const ReferenceCase& one) {
+         const int layer = whole(one.inputs, "layer");
+         return Outputs{{"result", to_si(drum_of(one.construct).lap_length(layer))}};
+       }},
+      {"drum.dead_wraps_minimum",
+       [](const ReferenceCase& one) {
+         const auto found = drum::dead_wraps_minimum(text(one.inputs, "standard"));
+         return Outputs{{"value", to_si(found.value)}};
+       }},
+      {"drum.fleet_angle_limit", run_fleet_angle_limit},
+      {"drum.layer_factor",
+       [](const ReferenceCase& one) {
+         return Outputs{{"result", to_si(drum::layer_factor(whole(one.inputs, "layers")).value)}};
+       }},
+      {"drum.reel_capacity_handbook", run_reel_capacity_handbook},
       {"fatigue.core_factor",
        [](const ReferenceCase& one) {
          return Outputs{

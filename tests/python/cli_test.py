@@ -40,10 +40,20 @@ def test_demo_prints_tensions_factors_and_work(demo: tuple[str, Path]) -> None:
 def test_demo_writes_picture_and_tables(demo: tuple[str, Path]) -> None:
     _, out = demo
     assert sorted(p.name for p in out.iterdir()) == [
+        "line-damage.csv",
+        "line-damage.png",
         "sheave-life.csv",
         "sheave-life.nc",
         "sheave-life.png",
+        "slip-and-cut.csv",
+        "slip-and-cut.png",
     ]
+
+
+def test_demo_ends_with_the_map_and_a_program(demo: tuple[str, Path]) -> None:
+    output, _ = demo
+    for text in ("Worst places of the line", "recommended: slip", "Side by side"):
+        assert text in output
 
 
 def test_demo_ends_in_three_plain_lines(demo: tuple[str, Path]) -> None:

@@ -91,7 +91,7 @@ def test_each_sheave_bends_its_multiple_of_the_stroke(seed: int) -> None:
         assert total == pytest.approx(ways * way, rel=1e-11)
 
 
-@settings(max_examples=20, deadline=None)
+@settings(max_examples=10, deadline=None)
 @given(seeds)
 def test_slip_and_cut_lose_nothing(seed: int) -> None:
     case = any_case(seed)
@@ -117,7 +117,7 @@ def test_slip_and_cut_lose_nothing(seed: int) -> None:
     assert off + left - 1e-12 <= damage.sum() <= off + left + straddling + 1e-12
 
 
-@settings(max_examples=20, deadline=None)
+@settings(max_examples=10, deadline=None)
 @given(seeds)
 def test_equal_strokes_may_be_told_one_by_one(seed: int) -> None:
     case = any_case(seed, 10)
@@ -132,7 +132,7 @@ def test_equal_strokes_may_be_told_one_by_one(seed: int) -> None:
     np.testing.assert_allclose(told.cycles, merged.cycles, rtol=1e-12, atol=1e-300)
 
 
-@settings(max_examples=20, deadline=None)
+@settings(max_examples=10, deadline=None)
 @given(seeds)
 def test_twice_the_strokes_do_twice_the_damage(seed: int) -> None:
     case = any_case(seed)
@@ -143,7 +143,7 @@ def test_twice_the_strokes_do_twice_the_damage(seed: int) -> None:
     np.testing.assert_array_equal(double.cycles, 2 * once.cycles)
 
 
-@settings(max_examples=20, deadline=None)
+@settings(max_examples=10, deadline=None)
 @given(seeds)
 def test_the_sum_over_the_rope_does_not_depend_on_bins(seed: int) -> None:
     case = any_case(seed, worn=True)
@@ -155,7 +155,7 @@ def test_the_sum_over_the_rope_does_not_depend_on_bins(seed: int) -> None:
     np.testing.assert_allclose(totals, totals[0], rtol=1e-11)
 
 
-@settings(max_examples=20, deadline=None)
+@settings(max_examples=10, deadline=None)
 @given(seeds)
 def test_nothing_is_negative_and_nothing_where_no_sheave_passes(seed: int) -> None:
     case = any_case(seed, worn=True)
@@ -178,7 +178,7 @@ def test_any_number_of_threads_gives_the_same_bits(seed: int) -> None:
         assert one.cycles.values.tobytes() == other.cycles.values.tobytes()
 
 
-@settings(max_examples=20, deadline=None)
+@settings(max_examples=10, deadline=None)
 @given(seeds)
 def test_shares_sum_to_one(seed: int) -> None:
     history = any_case(seed, worn=True).run()
@@ -252,7 +252,7 @@ def test_bins_of_any_length_agree_with_the_simulated_rope(bin_length: float) -> 
     assert_agrees(case.run(bin_length).damage.values, case.simulate(bin_length), case)
 
 
-@settings(max_examples=20, deadline=None)
+@settings(max_examples=10, deadline=None)
 @given(seeds)
 def test_small_damage_does_not_drown_in_large(seed: int) -> None:
     # One short stroke in the middle does 1e9 times the damage of each of the others.

@@ -327,13 +327,23 @@ def test_strokes_that_cannot_be_are_refused(stroke: Stroke, text: str) -> None:
         run(TWO, law_for(CROWN), [stroke], 100.0, 1.0)
 
 
-def test_a_slip_longer_than_what_is_left_ends_the_run() -> None:
-    program = rw.SlipCutProgram(slip="60 m", cut="60 m", every="0.1 MJ")  # 53 m are left
+def test_a_slip_longer_than_the_reel_is_refused() -> None:
+    program = rw.SlipCutProgram(slip="60 m", cut="60 m", every="0.1 MJ")  # 53 m are on the reel
     stroke = TWO_STROKES[0]._replace(may_stop=True)
-    history = check(TWO, [stroke, stroke], TWO_BY_HAND[:5], 100.0, 1.0, program=program)
+    with pytest.raises(InadmissibleError, match="slip = 60 m.*53 m"):
+        run(TWO, law_for(CROWN), [stroke, stroke], 100.0, 1.0, program=program)
+
+
+def test_a_slip_longer_than_what_is_left_ends_the_run() -> None:
+    # The second of three strokes asks for 30 m where 23 m are left; the third is not made.
+    program = rw.SlipCutProgram(slip="30 m", cut="30 m", every="0.1 MJ")
+    stroke = TWO_STROKES[0]._replace(may_stop=True)
+    first = TWO_BY_HAND[:5]
+    second = [(start + 30, end + 30, damage) for start, end, damage in first]
+    history = check(TWO, [stroke] * 3, [*first, *second], 100.0, 1.0, program=program)
     assert history.end == "reel used up"
-    assert history.events == ()
-    assert history.anchor_si == pytest.approx(47.0)
+    assert [one.kind for one in history.events] == ["slip", "cut"]
+    assert history.anchor_si == pytest.approx(77.0)
 
 
 def test_a_reel_too_short_for_the_string_up_is_refused() -> None:

@@ -20,6 +20,7 @@ SUBJECTS = {
     "rope",
     "sheave",
     "reeving",
+    "drum",
     "fatigue",
     "design_factor",
     "drillstring",

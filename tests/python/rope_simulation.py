@@ -16,7 +16,6 @@ from __future__ import annotations
 from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass, field
 from functools import cache
-from itertools import pairwise
 from math import ceil
 from typing import Any, NamedTuple, TypeAlias
 
@@ -139,12 +138,10 @@ class Hoist:
         return _layer_starts(self)
 
     def drum_offset(self, height: Any) -> Real:
-        """From the anchor along the rope to the drum's tangent point.
-
-        The fast line is measured from the crown to the drum, the arcs of lead sheaves in it.
-        """
+        """From the anchor along the rope to the drum's tangent point."""
+        turning = self.lines + len(self.lead_frictions)
         lines = self.lines * (Real(self.lowest) - Real(height))
-        arcs = sum((self.arc(m) for m in range(self.lines + 1)), Real(0))
+        arcs = sum((self.arc(m) for m in range(turning + 1)), Real(0))
         return Real(self.dead_line) + arcs + lines + Real(self.fast_line)
 
     def anchor_at_start(self) -> Real:
@@ -226,11 +223,9 @@ def _path(hoist: Hoist, height: float) -> Array:
     lengths = [Real(hoist.dead_line), hoist.arc(0)]
     for m in range(1, hoist.lines + 1):
         lengths += [Real(hoist.lowest) - Real(height), hoist.arc(m)]
-    # Lead sheaves stand in the fast line at equal distances.
-    leads = [hoist.arc(hoist.lines + 1)] * len(hoist.lead_frictions)
-    apart = Real(hoist.fast_line) / (len(leads) + 1)
-    for before, after in pairwise([Real(0), *leads, Real(0)]):
-        lengths += [apart - (before + after) / 2, after]
+    for m in range(hoist.lines + 1, hoist.lines + len(hoist.lead_frictions) + 1):
+        lengths += [Real(0), hoist.arc(m)]  # lead sheaves follow the crown at once
+    lengths.append(Real(hoist.fast_line))
     return np.cumsum(np.array(lengths, dtype=Real))
 
 
@@ -318,7 +313,7 @@ def of_points(
             add("crossovers", np.flatnonzero(passed)[near], count * Real(weight) * cost)
         if stroke.pick_up:
             pulls = tensions(hoist, stroke.hook_load, hoisting=True)
-            for m in range(hoist.lines + 1):
+            for m in range(sheaves + 1):
                 at = on_rope & (before == 2 * m + 1)
                 tight = max(pulls[max(m - 1, 0)], pulls[m])
                 cost = 2 * half_cycle(hoist, law, tight, hoist.sheave_diameter(m))

@@ -40,12 +40,9 @@ class Sweep(NamedTuple):
 
 def offset(hoist: Hoist, sheave: int, height: float) -> Real:
     """From the anchor along the rope to where sheave 0 … N and the lead sheaves are met."""
-    if sheave > hoist.lines:  # equally spaced between crown and drum
-        share = Real(sheave - hoist.lines) / (len(hoist.lead_frictions) + 1)
-        middle = hoist.drum_offset(height) - Real(hoist.fast_line) * (1 - share)
-        return middle - hoist.arc(sheave) / 2
+    lines = min(sheave, hoist.lines) * (Real(hoist.lowest) - Real(height))
     arcs = sum((hoist.arc(m) for m in range(sheave)), Real(0))
-    return Real(hoist.dead_line) + arcs + sheave * (Real(hoist.lowest) - Real(height))
+    return Real(hoist.dead_line) + arcs + lines  # lead sheaves follow the crown at once
 
 
 def sweeps(
@@ -112,7 +109,7 @@ def _held(hoist: Hoist, law: Law, state: State) -> Iterator[Sweep]:
         return
     wear, count = hoist.wear, Real(stroke.count)
     pulls = tensions(hoist, stroke.hook_load, hoisting=True)
-    for m in range(hoist.lines + 1):
+    for m in range(_sheaves(hoist) + 1):
         weight = wear.pick_up if m else wear.dead_line_sheave
         cost = half_cycle(hoist, law, pulls[m], hoist.sheave_diameter(m))
         start = anchor - offset(hoist, m, stroke.height_from) - hoist.arc(m)

@@ -119,25 +119,27 @@ Length Drum::length_of(double wraps) const {
   return length_at(wraps);
 }
 
-std::vector<Drum::Crossover> Drum::crossovers(Length from, Length to) const {
-  const double first = std::floor(2.0 * place("from", from).wraps);
-  const double last = std::ceil(2.0 * place("to", to).wraps);
-  if (from > to) {
+std::vector<Drum::Crossover> Drum::crossovers(Length start, Length end) const {
+  const auto first = static_cast<int>(std::floor(2.0 * place("start", start).wraps));
+  const auto last = static_cast<int>(std::ceil(2.0 * place("end", end).wraps));
+  if (start > end) {
     throw InadmissibleError(
-        where, "to", "to = " + quantity_text(to) + " is less than from = " + quantity_text(from));
+        where, "end",
+        "end = " + quantity_text(end) + " is less than start = " + quantity_text(start));
   }
   const double full = to_si(shape_.laps_per_layer);
   const double per_lap = static_cast<double>(shape_.crossovers_per_lap);
   std::vector<Crossover> found;
   // Layers end and crossovers lie at whole or half laps, which are exact as floating point.
-  for (double half = std::max(first, 2.0 * full); half <= last; half += 1.0) {
+  const int second_layer = static_cast<int>(2.0 * full);
+  for (int half = std::max(first, second_layer); half <= last; ++half) {
     const double laps = 0.5 * half;
     if (laps >= wraps()) break;
     const bool layer_change = std::fmod(laps, full) == 0.0;
     const bool in_layer = per_lap > 0.0 && std::fmod(laps * per_lap, 1.0) == 0.0;
     if (!layer_change && !in_layer) continue;
     const Length at = length_at(laps);
-    if (at < from || at >= to) continue;
+    if (at < start || at >= end) continue;
     found.push_back({.from_drum_end = at,
                      .layer = static_cast<int>(laps / full) + 1,
                      .layer_change = layer_change});

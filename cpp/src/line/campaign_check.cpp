@@ -41,6 +41,26 @@ void check_lengths(const CampaignColumns& c) {
 
 }  // namespace
 
+namespace {
+
+void check_events(const CampaignColumns& campaign) {
+  std::size_t block = 0;
+  for (const PlannedEvent& event : campaign.events) {
+    if (event.after_block < block || event.after_block >= campaign.blocks.size()) {
+      throw InadmissibleError(where, "events",
+                              "slips and cuts must stand in the order of the blocks they follow");
+    }
+    block = event.after_block;
+    const double length = to_si(event.length);
+    if (!params::length_range.contains(length)) {
+      ropewalk::detail::throw_inadmissible(where, event.cut ? "cut" : "slip", length, "m",
+                                           params::length_range);
+    }
+  }
+}
+
+}  // namespace
+
 void check(const CampaignColumns& campaign, const Tackle& tackle, Force breaking_force) {
   check_lengths(campaign);
   const double travel = to_si(tackle.travel());
@@ -80,6 +100,7 @@ void check(const CampaignColumns& campaign, const Tackle& tackle, Force breaking
       throw InadmissibleError(where, "blocks", "a block lies outside the rows");
     }
   }
+  check_events(campaign);
 }
 
 }  // namespace ropewalk::line

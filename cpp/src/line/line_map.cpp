@@ -39,10 +39,11 @@ LineMap::LineMap(const Tackle& tackle, const Severity& severity, Length bin, Map
       ruler_(to_si(bin)),
       supply_(to_si(tackle.string_up().supply)),
       kind_(rows) {
-  if (!(to_si(bin) > 0.0) || supply_ / to_si(bin) > most_bins) {
+  if (!(to_si(bin) > 0.0 && to_si(bin) <= supply_) || supply_ / to_si(bin) > most_bins) {
     throw InadmissibleError(where, "bin_length",
                             "bin_length = " + std::to_string(to_si(bin)) +
-                                " m must be more than 0 and leave at most 1e8 bins");
+                                " m must be more than 0, at most the " + std::to_string(supply_) +
+                                " m of line, and leave at most 1e8 bins");
   }
   bins_ = static_cast<std::size_t>(std::ceil(supply_ / ruler_.length() - 1e-9));
   last_bin_share_ = supply_ / ruler_.length() - static_cast<double>(bins_ - 1);
@@ -81,10 +82,12 @@ void LineMap::check(const RopePosition& position) const {
   }
 }
 
-Sweep LineMap::sweep_of(const Contact& contact, const Severity::Share& share, double offset,
+Sweep LineMap::sweep_of(const Contact& contact, const Severity::Share& share, Position offset,
                         const RopePosition& position) const {
   const StringUp& s = tackle_.string_up();
-  return {.at_lowest = position.anchor - offset - contact.multiple * to_si(s.longest),
+  return {.at_lowest =
+              static_cast<Position>(position.anchor) - offset -
+              static_cast<Position>(contact.multiple) * static_cast<Position>(to_si(s.longest)),
           .multiple = static_cast<double>(contact.multiple),
           .up = share.up,
           .down = share.down,
@@ -112,9 +115,9 @@ void LineMap::add_contacts(const RopePosition& position) {
       ruler_.unroll(profile_, share.group, sweep, row_of(c));
       sweep = sweep_of(contact, share, contact.far, position);
     } else {
-      const double before = to_si(drum.length_before(contact.layer));
+      const Position before = to_si(drum.length_before(contact.layer));
       sweep.from = position.drum_end + before;
-      sweep.to = sweep.from + to_si(drum.layer_length(contact.layer));
+      sweep.to = sweep.from + static_cast<Position>(to_si(drum.layer_length(contact.layer)));
     }
     ruler_.unroll(profile_, share.group, sweep, row_of(c));
   }
@@ -125,7 +128,7 @@ void LineMap::add_crossovers(const RopePosition& position) {
   const double at_lap = to_si(wear.crossover);
   const double at_layer = to_si(wear.layer_change);
   if (at_lap == 0.0 && at_layer == 0.0) return;
-  if (profile_.heights().empty()) return;
+  if (profile_.empty()) return;
   const drum::Drum& drum = tackle_.string_up().drum;
   const double half = to_si(wear.crossover_length) / 2.0;
   std::size_t first_layer = 0;
@@ -133,10 +136,10 @@ void LineMap::add_crossovers(const RopePosition& position) {
   const Sweep whole = sweep_of(tackle_.contacts()[first_layer], severity_.contacts()[first_layer],
                                tackle_.contacts()[first_layer].near, position);
   const auto on_drum = [&](double height) {
-    return whole.at_lowest + whole.multiple * height - position.drum_end;
+    return static_cast<double>(whole.at_lowest) + whole.multiple * height - position.drum_end;
   };
-  const double from = std::max(0.0, on_drum(profile_.heights().front()) - half);
-  const double to = std::min(on_drum(profile_.heights().back()) + half, to_si(drum.capacity()));
+  const double from = std::max(0.0, on_drum(profile_.lowest()) - half);
+  const double to = std::min(on_drum(profile_.highest()) + half, to_si(drum.capacity()));
   for (const auto& one : drum.crossovers(from * meter, to * meter)) {
     const double weight = one.layer_change ? at_layer : at_lap;
     if (weight == 0.0) continue;
@@ -145,8 +148,9 @@ void LineMap::add_crossovers(const RopePosition& position) {
     Sweep sweep = whole;
     sweep.up = weight * share.up;
     sweep.down = weight * share.down;
-    const double center = position.drum_end + to_si(one.from_drum_end);
-    sweep.from = std::max(position.drum_end, center - half);
+    const Position center =
+        static_cast<Position>(position.drum_end) + static_cast<Position>(to_si(one.from_drum_end));
+    sweep.from = std::max<Position>(position.drum_end, center - half);
     sweep.to = center + half;
     ruler_.unroll(profile_, share.group, sweep, row_of(place(tackle_, Extra::crossovers)));
   }
@@ -183,12 +187,13 @@ void LineMap::add_pick_up(double height, std::span<const double> severities,
                           const RopePosition& position) {
   const double weight = 2.0 * to_si(tackle_.string_up().wear.pick_up);
   std::vector<double>& row = row_of(place(tackle_, Extra::pick_up));
-  for (int sheave = 0; sheave < tackle_.lines(); ++sheave) {
-    const auto c = static_cast<std::size_t>(sheave);
+  for (std::size_t c = 0; tackle_.contacts()[c].layer == 0; ++c) {
     const Contact& contact = tackle_.contacts()[c];
     const Severity::Share& share = severity_.contacts()[c];
-    const double near = position.anchor - contact.near -
-                        contact.multiple * (to_si(tackle_.string_up().longest) - height);
+    const Position near = static_cast<Position>(position.anchor) - contact.near -
+                          static_cast<Position>(contact.multiple) *
+                              (static_cast<Position>(to_si(tackle_.string_up().longest)) -
+                               static_cast<Position>(height));
     ruler_.cover(near - (contact.far - contact.near), near,
                  weight * share.up * severities[share.group], row);
   }

@@ -1,10 +1,8 @@
 #include "ropewalk/line/operations.hpp"
 
 #include <algorithm>
-#include <string>
-#include <string_view>
 
-#include "ropewalk/base/require.hpp"
+#include "operation_writer.hpp"
 #include "ropewalk/work/stands.hpp"
 
 namespace ropewalk::line {
@@ -14,131 +12,6 @@ namespace {
 using work::cut_into_stands;
 using work::Stands;
 
-constexpr Length no_length = 0.0 * meter;
-constexpr Force no_force = 0.0 * newton;
-constexpr std::string_view rope_pulls = "a rope cannot push";
-
-namespace argument {
-
-constexpr Parameter<Number> drag_up{"drag_up", params::ratio_range};
-constexpr Parameter<Number> drag_down = drag_up.named("drag_down");
-constexpr Parameter<Length> travel{"travel", above_up_to(no_length, 200.0 * meter, params::guard)};
-constexpr Parameter<Length> base_height{"base_height",
-                                        between(no_length, 200.0 * meter, params::guard)};
-constexpr Parameter<Length> height{"height", above_up_to(no_length, 200.0 * meter, params::guard)};
-constexpr Parameter<Speed> block_speed{
-    "block_speed", between(0.0 * meter_per_second, from_si<Speed>(50.0), params::guard)};
-constexpr Parameter<Acceleration> block_acceleration{
-    "block_acceleration", between(0.0 * meter_per_second_squared, standard_gravity, rope_pulls)};
-constexpr Parameter<Length> joint_length = params::stand_length.named("joint_length");
-constexpr Parameter<Force> kelly_weight{"kelly_weight", params::force_range};
-constexpr Parameter<Force> weight_on_bit{"weight_on_bit", params::force_range};
-constexpr Parameter<Number> reams{"reams", whole_between(0, 20, params::guard)};
-constexpr Parameter<Force> overpull{"overpull", params::force_range};
-constexpr Parameter<Number> strokes{"strokes", whole_between(1, 1'000'000, params::guard)};
-constexpr Parameter<Number> overpulls = strokes.named("overpulls");
-
-}  // namespace argument
-
-/// Writes the strokes of one operation, each checked as it is added.
-class Writer {
- public:
-  Writer(std::string_view where, const Hoisting& hoisting) : where_(where), hoisting_(hoisting) {
-    require(where, argument::drag_up, hoisting.drag_up);
-    require(where, argument::drag_down, hoisting.drag_down);
-    require(where, params::block_weight, hoisting.block_weight);
-    require(where, argument::travel, hoisting.travel);
-    require(where, argument::base_height, hoisting.base_height);
-    require(where, argument::block_speed, hoisting.block_speed);
-    require(where, argument::block_acceleration, hoisting.block_acceleration);
-    dynamic_ = to_si(hoisting.block_speed) > 0.0;
-    if (dynamic_ != (to_si(hoisting.block_acceleration) > 0.0)) {
-      throw InadmissibleError(
-          where, "block_acceleration",
-          "block_speed and block_acceleration are given together or not at all");
-    }
-  }
-
-  // Everything on the lines with the bit at `depth`.
-  [[nodiscard]] Force rotated(Length depth) const { return weight(depth) + hoisting_.block_weight; }
-  [[nodiscard]] Force hoisted(Length depth) const {
-    return weight(depth) * (1.0 + hoisting_.drag_up) + hoisting_.block_weight;
-  }
-  [[nodiscard]] Force lowered(Length depth) const {
-    return weight(depth) * (1.0 - hoisting_.drag_down) + hoisting_.block_weight;
-  }
-  [[nodiscard]] Force empty() const { return hoisting_.block_weight; }
-  /// The pipe between two depths, in air.
-  [[nodiscard]] Force joint(Length from, Length to) const {
-    return (weight(to) - weight(from)) / hoisting_.string.buoyancy_factor();
-  }
-
-  /// At the speed of the block, from the base height up by `way`, or down to it.
-  void up(Force load, Length way, double count = 1.0) { move(load, base(), base() + way, count); }
-  void down(Force load, Length way, double count = 1.0) { move(load, base() + way, base(), count); }
-  /// Slowly, with the bit at work or the string stuck: no dynamic loads.
-  void up_slowly(Force load, Length way, double count = 1.0) {
-    add({load, base(), base() + way, count});
-  }
-  void down_slowly(Force load, Length way, double count = 1.0) {
-    add({load, base() + way, base(), count});
-  }
-
-  /// The load of the next stroke is taken from the slips.
-  void pull_slips() { pick_up_ = true; }
-  /// The string now hangs in the slips, and the block is free.
-  void set_slips() {
-    if (!strokes_.empty()) strokes_.back().may_stop = true;
-  }
-
-  [[nodiscard]] std::vector<HookStroke> take() { return std::move(strokes_); }
-  [[nodiscard]] std::string_view where() const noexcept { return where_; }
-  void reserve(std::size_t strokes) { strokes_.reserve(strokes * (dynamic_ ? 3U : 1U)); }
-
- private:
-  [[nodiscard]] Length base() const noexcept { return hoisting_.base_height; }
-  [[nodiscard]] Force weight(Length depth) const { return hoisting_.string.weight_in_mud(depth); }
-
-  void move(Force load, Length from, Length to, double count) {
-    const HookStroke stroke{load, from, to, count};
-    if (!dynamic_) {
-      add(stroke);
-      return;
-    }
-    for (const HookStroke& part :
-         dynamic_parts(stroke, hoisting_.block_speed, hoisting_.block_acceleration)) {
-      add(part);
-    }
-  }
-
-  void add(HookStroke stroke) {
-    if (stroke.height_from == stroke.height_to) return;
-    for (const auto& [field, height] :
-         {std::pair{"height_from", stroke.height_from}, std::pair{"height_to", stroke.height_to}}) {
-      if (height >= no_length && height <= hoisting_.travel) continue;
-      refuse(field, height, "[0, " + quantity_text(hoisting_.travel) + "], the travel of the mast");
-    }
-    if (stroke.hook_load < no_force) {
-      refuse("hook_load", stroke.hook_load, "[0, 1e+09 N]: " + std::string(rope_pulls));
-    }
-    stroke.pick_up = std::exchange(pick_up_, false);
-    strokes_.push_back(stroke);
-  }
-
-  template <class Q>
-  [[noreturn]] void refuse(std::string_view field, Q value, const std::string& range) const {
-    throw InadmissibleError(where_, field,
-                            "row " + std::to_string(strokes_.size()) + ": " + std::string(field) +
-                                " = " + quantity_text(value) + " is outside " + range);
-  }
-
-  std::string_view where_;
-  const Hoisting& hoisting_;
-  bool dynamic_ = false;
-  bool pick_up_ = false;
-  std::vector<HookStroke> strokes_;
-};
-
 /// Refuses a way that leads up.
 void require_deeper(std::string_view where, Length depth_from, Length depth_to) {
   require(where, work::argument::depth_from, depth_from);
@@ -146,7 +19,7 @@ void require_deeper(std::string_view where, Length depth_from, Length depth_to) 
   if (depth_to < depth_from) detail::throw_joint(where, work::argument::deeper);
 }
 
-void pull_out(Writer& write, Length deep, Length shallow, Length stand) {
+void pull_out(OperationWriter& write, Length deep, Length shallow, Length stand) {
   const Stands stands = cut_into_stands(write.where(), "stand_length", deep - shallow, stand);
   write.reserve(2 * (stands.whole + 1));
   const auto pull = [&](Length bit, Length way) {
@@ -161,8 +34,8 @@ void pull_out(Writer& write, Length deep, Length shallow, Length stand) {
 
 /// `up` is what the block carries while it goes up for the stand between two depths.
 template <class Up>
-void run_in(Writer& write, std::string_view field, Length shallow, Length deep, Length stand,
-            const Up& up) {
+void run_in(OperationWriter& write, std::string_view field, Length shallow, Length deep,
+            Length stand, const Up& up) {
   const Stands stands = cut_into_stands(write.where(), field, deep - shallow, stand);
   write.reserve(2 * (stands.whole + 1));
   const auto run = [&](Length before, Length after, Length way) {
@@ -178,7 +51,8 @@ void run_in(Writer& write, std::string_view field, Length shallow, Length deep, 
   }
 }
 
-void run_in(Writer& write, std::string_view field, Length shallow, Length deep, Length stand) {
+void run_in(OperationWriter& write, std::string_view field, Length shallow, Length deep,
+            Length stand) {
   run_in(write, field, shallow, deep, stand, [&](Length, Length) { return write.empty(); });
 }
 
@@ -186,7 +60,7 @@ std::vector<HookStroke> out_and_in(std::string_view where, const Hoisting& hoist
                                    Length deep, Length stand) {
   require_deeper(where, shallow, deep);
   require(where, params::stand_length, stand);
-  Writer write(where, hoisting);
+  OperationWriter write(where, hoisting);
   pull_out(write, deep, shallow, stand);
   run_in(write, "stand_length", shallow, deep, stand);
   return write.take();
@@ -197,10 +71,10 @@ std::vector<HookStroke> drill_with_kelly(std::string_view where, const Hoisting&
                                          const work::KellyDrilling& drilling) {
   const Length joint = drilling.joint_length;
   require_deeper(where, depth_from, depth_to);
-  require(where, argument::joint_length, joint);
-  require(where, argument::kelly_weight, drilling.kelly_weight);
-  require(where, argument::weight_on_bit, drilling.weight_on_bit);
-  Writer write(where, hoisting);
+  require(where, operation_argument::joint_length, joint);
+  require(where, operation_argument::kelly_weight, drilling.kelly_weight);
+  require(where, operation_argument::weight_on_bit, drilling.weight_on_bit);
+  OperationWriter write(where, hoisting);
   const Stands joints = cut_into_stands(where, "joint_length", depth_to - depth_from, joint);
   const Force kelly = drilling.kelly_weight;
   write.reserve(8 * (joints.whole + 1));
@@ -239,9 +113,9 @@ std::vector<HookStroke> drill_with_top_drive(std::string_view where, const Hoist
   const Length stand = drilling.stand_length;
   require_deeper(where, depth_from, depth_to);
   require(where, params::stand_length, stand);
-  require(where, argument::weight_on_bit, drilling.weight_on_bit);
-  require(where, argument::reams, from_si<Number>(drilling.reams));
-  Writer write(where, hoisting);
+  require(where, operation_argument::weight_on_bit, drilling.weight_on_bit);
+  require(where, operation_argument::reams, from_si<Number>(drilling.reams));
+  OperationWriter write(where, hoisting);
   const Stands stands = cut_into_stands(where, "stand_length", depth_to - depth_from, stand);
   write.reserve(2 * (stands.whole + 1) * static_cast<std::size_t>(1 + drilling.reams));
   const auto drill = [&](Length bit, Length way) {
@@ -267,12 +141,13 @@ std::vector<HookStroke> drill_with_top_drive(std::string_view where, const Hoist
 std::vector<HookStroke> dynamic_parts(const HookStroke& stroke, Speed speed,
                                       Acceleration acceleration) {
   constexpr std::string_view where = "line.dynamic_parts";
-  require(where, argument::block_speed, speed);
-  require(where, argument::block_acceleration, acceleration);
+  require(where, operation_argument::block_speed, speed);
+  require(where, operation_argument::block_acceleration, acceleration);
   if (to_si(speed) == 0.0 || to_si(acceleration) == 0.0) return {stroke};
   const bool up = stroke.height_to > stroke.height_from;
   const double way = up ? 1.0 : -1.0;
   const Length travel = way * (stroke.height_to - stroke.height_from);
+  if (travel == no_length) return {stroke};
   const Length part = std::min(speed * speed / (2.0 * acceleration), 0.5 * travel);
   const double change = way * (acceleration / standard_gravity);
 
@@ -302,7 +177,7 @@ std::vector<HookStroke> trip(const Hoisting& hoisting, Length depth_from, Length
   require(where, work::argument::depth_from, depth_from);
   require(where, work::argument::depth_to, depth_to);
   require(where, params::stand_length, stand_length);
-  Writer write(where, hoisting);
+  OperationWriter write(where, hoisting);
   if (depth_from > depth_to) {
     pull_out(write, depth_from, depth_to, stand_length);
   } else {
@@ -323,8 +198,8 @@ std::vector<HookStroke> short_trip(const Hoisting& hoisting, Length depth_from, 
 std::vector<HookStroke> casing(const Hoisting& hoisting, Length depth, Length joint_length) {
   constexpr std::string_view where = "line.casing";
   require(where, params::depth, depth);
-  require(where, argument::joint_length, joint_length);
-  Writer write(where, hoisting);
+  require(where, operation_argument::joint_length, joint_length);
+  OperationWriter write(where, hoisting);
   run_in(write, "joint_length", no_length, depth, joint_length);
   return write.take();
 }
@@ -333,8 +208,8 @@ std::vector<HookStroke> singles(const Hoisting& hoisting, Length depth_from, Len
                                 Length joint_length) {
   constexpr std::string_view where = "line.singles";
   require_deeper(where, depth_from, depth_to);
-  require(where, argument::joint_length, joint_length);
-  Writer write(where, hoisting);
+  require(where, operation_argument::joint_length, joint_length);
+  OperationWriter write(where, hoisting);
   run_in(write, "joint_length", depth_from, depth_to, joint_length,
          [&](Length before, Length after) { return write.empty() + write.joint(before, after); });
   return write.take();
@@ -372,9 +247,9 @@ std::vector<HookStroke> circulating(const Hoisting& hoisting, Length depth, Leng
                                     int strokes) {
   constexpr std::string_view where = "line.circulating";
   require(where, params::depth, depth);
-  require(where, argument::height, height);
-  require(where, argument::strokes, from_si<Number>(strokes));
-  Writer write(where, hoisting);
+  require(where, operation_argument::height, height);
+  require(where, operation_argument::strokes, from_si<Number>(strokes));
+  OperationWriter write(where, hoisting);
   write.pull_slips();
   // Only the first stroke takes the string from the slips; the others are equal.
   for (const double count : {1.0, strokes - 1.0}) {
@@ -390,10 +265,10 @@ std::vector<HookStroke> jarring(const Hoisting& hoisting, Length depth, Force ov
                                 Length height, int overpulls) {
   constexpr std::string_view where = "line.jarring";
   require(where, params::depth, depth);
-  require(where, argument::overpull, overpull);
-  require(where, argument::height, height);
-  require(where, argument::overpulls, from_si<Number>(overpulls));
-  Writer write(where, hoisting);
+  require(where, operation_argument::overpull, overpull);
+  require(where, operation_argument::height, height);
+  require(where, operation_argument::overpulls, from_si<Number>(overpulls));
+  OperationWriter write(where, hoisting);
   write.pull_slips();
   for (const double count : {1.0, overpulls - 1.0}) {
     if (count == 0.0) continue;

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <sstream>
 #include <string>
 
 namespace ropewalk::line {
@@ -9,13 +10,19 @@ namespace ropewalk::line {
 namespace {
 
 constexpr std::string_view where = "line.Program";
+std::string number_text(double value) {
+  std::ostringstream text;
+  text << value;
+  return text.str();
+}
+
 /// An interval is full although the clock, a sum, falls short of it by rounding.
 constexpr double almost = 1.0 - 1e-12;
 
 void check(const Program& program, std::size_t rows) {
   if (program.trigger == Program::Trigger::none) return;
   const auto positive = [](std::string_view field, double value, std::string_view unit) {
-    const Interval range{.low = 0.0, .high = 1e15, .low_open = true, .source = params::guard};
+    const Interval range{.low = 0.0, .low_open = true, .source = params::guard};
     if (!range.contains(value)) {
       ropewalk::detail::throw_inadmissible(where, field, value, unit, range);
     }
@@ -232,7 +239,14 @@ class Runner {
   }
 
   void slip(double length) {
-    if (position_.anchor + length > to_si(line_.tackle().string_up().supply)) {
+    const double reel = to_si(line_.tackle().string_up().supply) - position_.anchor;
+    if (length > reel) {
+      if (history_.events.empty()) {
+        throw InadmissibleError(where, "slip",
+                                "slip = " + number_text(length) +
+                                    " m is longer than all the line on the reel, " +
+                                    number_text(reel) + " m");
+      }
       ended_ = true;
       history_.end = RunEnd::reel_used_up;
       return;
@@ -256,10 +270,10 @@ class Runner {
     history_.least_wraps_rope = std::min(history_.least_wraps_rope, at_lowest);
     if (at_lowest < 0.0) {
       throw InadmissibleError(where, "cut",
-                              "cutting " + std::to_string(length) +
+                              "cutting " + number_text(length) +
                                   " m takes more rope than the slips have brought onto the drum: "
                                   "with the block at its lowest " +
-                                  std::to_string(-at_lowest) + " m would be missing");
+                                  number_text(-at_lowest) + " m would be missing");
     }
   }
 
@@ -270,7 +284,9 @@ class Runner {
     for (auto b = static_cast<std::size_t>(from / bin); b < map_.bins(); ++b) {
       const double low = std::max(from, static_cast<double>(b) * bin);
       const double high = std::min(to, static_cast<double>(b + 1) * bin);
-      if (high <= low) break;
+      if (low >= to) break;
+      // The first bin may end just where the stretch begins.
+      if (high <= low) continue;
       sum += values[b] * (high - low);
     }
     return sum / (to - from);

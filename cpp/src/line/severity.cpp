@@ -40,6 +40,8 @@ std::array<double, fatigue::bend_arguments> numbers_of(const BendPoint& point) {
           to_si(point.life_factor)};
 }
 
+constexpr RowStatus no_life = RowStatus::inadmissible | RowStatus::not_finite;
+
 [[noreturn]] void throw_no_life(std::size_t row, double hook_load) {
   throw InadmissibleError(where, "hook_load",
                           "row " + std::to_string(row) + ": hook_load = " +
@@ -98,7 +100,6 @@ std::vector<double> Severity::of(std::size_t group, const LoadColumns& loads) co
   std::vector<RowStatus> status(rows);
   const BatchReport report =
       fatigue::cycles(*model_, columns_of(numbers, tensions), rows, severity.data(), status.data());
-  constexpr RowStatus no_life = RowStatus::inadmissible | RowStatus::not_finite;
   if (has(report.all, no_life)) {
     std::size_t row = 0;
     while (!has(status[row], no_life)) ++row;
@@ -120,6 +121,8 @@ double share_outside_validity(const fatigue::LifeModel& model, const RopePropert
   double outside = 0.0;
   for (const Contact& contact : tackle.contacts()) {
     if (contact.layer > 1) continue;  // rope comes to lie in one layer only
+    // Half cycles a pass: rope bends and straightens on a sheave; on the drum it stays bent.
+    const double halves = contact.layer == 0 ? 2.0 : 1.0;
     const auto numbers = numbers_of(point_at(rope, contact));
     for (std::size_t i = 0; i < rows; ++i) {
       const bool up = height_to[i] > height_from[i];
@@ -127,8 +130,9 @@ double share_outside_validity(const fatigue::LifeModel& model, const RopePropert
     }
     (void)fatigue::cycles(model, columns_of(numbers, tensions), rows, lives.data(), status.data());
     for (std::size_t i = 0; i < rows; ++i) {
+      if (has(status[i], no_life)) throw_no_life(i, loads.hook_load[i]);
       const double swept = contact.multiple * std::abs(height_to[i] - height_from[i]);
-      const double damage = contact.bends * loads.count[i] * swept / lives[i];
+      const double damage = halves * contact.bends * loads.count[i] * swept / lives[i];
       all += damage;
       if (has(status[i], RowStatus::outside_validity)) outside += damage;
     }

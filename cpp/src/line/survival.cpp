@@ -17,6 +17,11 @@ constexpr Interval deviation_range{.low = 0.0, .high = 10.0, .source = params::g
 constexpr Interval section_range{
     .low = 0.0, .high = 1e9, .low_open = true, .source = params::guard};
 
+/// More would not fit in memory.
+constexpr double most_sections = 1e8;
+constexpr Interval limit_range{
+    .low = 0.0, .high = 100.0, .low_open = true, .source = params::guard};
+
 double normal_distribution(double z) noexcept { return 0.5 * std::erfc(-z / std::numbers::sqrt2); }
 
 void check(const Scatter& scatter) {
@@ -28,11 +33,16 @@ void check(const Scatter& scatter) {
   };
   look("scatter", scatter.ln_deviation, "", deviation_range);
   look("correlation_length", scatter.section, "m", section_range);
+  look("limit", scatter.limit, "", limit_range);
 }
 
 /// Largest damage of every section that has any. A bin on a border belongs to both.
 std::vector<double> worst_of_sections(std::span<const double> damage, double bin, double section) {
   const double length = static_cast<double>(damage.size()) * bin;
+  if (length / section > most_sections) {
+    throw InadmissibleError(where, "correlation_length",
+                            "correlation_length must leave at most 1e8 sections of the line");
+  }
   const auto sections = static_cast<std::size_t>(std::ceil(length / section * (1.0 - 1e-12)));
   std::vector<double> worst(std::max<std::size_t>(sections, 1));
   for (std::size_t b = 0; b < damage.size(); ++b) {
@@ -73,11 +83,12 @@ double normal(std::uint64_t stream, std::uint64_t k) noexcept {
 double survival(std::span<const double> damage, double bin_length, const Scatter& scatter) {
   check(scatter);
   double probability = 1.0;
-  for (const double worst : worst_of_sections(damage, bin_length, scatter.section)) {
+  for (const double damage_there : worst_of_sections(damage, bin_length, scatter.section)) {
+    const double used = damage_there / scatter.limit;
     if (scatter.ln_deviation == 0.0) {
-      if (worst > 1.0) return 0.0;
+      if (used > 1.0) return 0.0;
     } else {
-      probability *= normal_distribution(-std::log(worst) / scatter.ln_deviation);
+      probability *= normal_distribution(-std::log(used) / scatter.ln_deviation);
     }
   }
   return probability;
@@ -89,7 +100,7 @@ double sampled_survival(std::span<const double> damage, double bin_length, const
   check(scatter);
   if (samples == 0) throw InadmissibleError(where, "samples", "samples must be at least 1");
   std::vector<double> limits = worst_of_sections(damage, bin_length, scatter.section);
-  for (double& limit : limits) limit = std::log(limit);
+  for (double& limit : limits) limit = std::log(limit / scatter.limit);
   std::vector<std::uint8_t> lives(samples);
   const BatchReport report =
       ropewalk::detail::run_pieces(samples, threads, stop, [&](std::size_t begin, std::size_t end) {

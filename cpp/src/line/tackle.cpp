@@ -68,8 +68,9 @@ void check(const StringUp& s) {
   }
 }
 
-double arc(Length tread, Length rope) noexcept {
-  return std::numbers::pi / 2.0 * to_si(tread + rope);
+long double arc(Length tread, Length rope) noexcept {
+  return std::numbers::pi_v<long double> / 2 *
+         (static_cast<long double>(to_si(tread)) + static_cast<long double>(to_si(rope)));
 }
 
 std::string sheave_name(int lines, int sheave) {
@@ -105,8 +106,8 @@ void Tackle::lay_out() {
   const auto reverse = [&](const std::vector<bool>& list, std::size_t i) {
     return i < list.size() && list[i] ? to_si(s.wear.reverse_bend) : 1.0;
   };
-  double along = to_si(s.dead_line);
-  const double dead_arc = arc(s.dead_line_sheave_diameter, s.rope_diameter);
+  long double along = to_si(s.dead_line);
+  const long double dead_arc = arc(s.dead_line_sheave_diameter, s.rope_diameter);
   dead_line_sheave_ = {.cause = "dead-line sheave",
                        .near = along,
                        .far = along + dead_arc,
@@ -116,7 +117,7 @@ void Tackle::lay_out() {
   along += dead_arc;
   const auto n = static_cast<std::size_t>(lines());
   for (std::size_t i = 0; i < n; ++i) {
-    const double turn = arc(s.sheave_diameters[i], s.rope_diameter);
+    const long double turn = arc(s.sheave_diameters[i], s.rope_diameter);
     const double after = i + 1 < n ? up.lines[i + 1] : up.fast_line_at_crown;
     const int sheave = static_cast<int>(i) + 1;
     contacts_.push_back({.cause = sheave_name(lines(), sheave),
@@ -129,24 +130,21 @@ void Tackle::lay_out() {
                          .bends = reverse(s.reverse_sheaves, i)});
     along += turn;
   }
-  // Lead sheaves stand at equal distances along the fast line.
-  const std::size_t leads = s.lead_sheave_diameters.size();
   double tension_up = up.fast_line_at_crown;
   double tension_down = down.fast_line_at_crown;
-  for (std::size_t i = 0; i < leads; ++i) {
+  for (std::size_t i = 0; i < s.lead_sheave_diameters.size(); ++i) {
     const double friction = to_si(s.arrangement.lead_sheave_friction()[i]);
+    const long double turn = arc(s.lead_sheave_diameters[i], s.rope_diameter);
     tension_up *= friction;
-    const double middle =
-        along + to_si(s.fast_line) * static_cast<double>(i + 1) / static_cast<double>(leads + 1);
-    const double half_turn = arc(s.lead_sheave_diameters[i], s.rope_diameter) / 2.0;
     contacts_.push_back({.cause = "lead sheave " + std::to_string(i + 1),
                          .multiple = lines(),
-                         .near = middle - half_turn,
-                         .far = middle + half_turn,
+                         .near = along,
+                         .far = along + turn,
                          .diameter = s.lead_sheave_diameters[i],
                          .tension_up = tension_up / up.sum,
                          .tension_down = tension_down / down.sum,
                          .bends = reverse(s.reverse_lead_sheaves, i)});
+    along += turn;
     tension_down /= friction;
   }
   along += to_si(s.fast_line);
@@ -161,7 +159,9 @@ void Tackle::lay_out() {
                          .bends = s.reverse_drum ? to_si(s.wear.reverse_bend) : 1.0,
                          .layer = layer});
   }
-  reach_ = (along + static_cast<double>(n) * to_si(s.longest)) * meter;
+  reach_ = static_cast<double>(along + static_cast<long double>(n) *
+                                           static_cast<long double>(to_si(s.longest))) *
+           meter;
 }
 
 }  // namespace ropewalk::line

@@ -14,6 +14,7 @@ from __future__ import annotations
 from ropewalk._signature import (
     design_factor,
     drillstring,
+    drum,
     fatigue,
     parameters,
     reeving,
@@ -26,7 +27,7 @@ from ropewalk._signature.roles import ROLES
 
 __all__ = ["PARAMETERS", "ROLES", "SIGNATURES", "Parameter", "Role", "Signature"]
 
-_SUBJECTS = (sheave, reeving, rope, fatigue, design_factor, drillstring, work)
+_SUBJECTS = (sheave, reeving, drum, rope, fatigue, design_factor, drillstring, work)
 
 
 def _merged_parameters() -> dict[str, Parameter]:

@@ -16,10 +16,12 @@ from typing import TYPE_CHECKING, Any
 
 if TYPE_CHECKING:
     from ropewalk.line.campaign import Campaign, LineEvent, PlannedOperation
+    from ropewalk.line.compare import compare_programs
     from ropewalk.line.history import CutSection, LineHistory, SlipOrCut
+    from ropewalk.line.optimize import ProgramChoice, ProgramFront, optimize_program
     from ropewalk.line.places import Window, WorstPlace
     from ropewalk.line.program import SlipCutProgram
-    from ropewalk.line.run import run_line
+    from ropewalk.line.run import run_line, stream_line
     from ropewalk.line.spacing import program_warnings
 
 __all__ = [
@@ -28,24 +30,34 @@ __all__ = [
     "LineEvent",
     "LineHistory",
     "PlannedOperation",
+    "ProgramChoice",
+    "ProgramFront",
     "SlipCutProgram",
     "SlipOrCut",
     "Window",
     "WorstPlace",
+    "compare_programs",
+    "optimize_program",
     "program_warnings",
     "run_line",
+    "stream_line",
 ]
 
 _HOMES = {
     "Campaign": "campaign",
     "CutSection": "history",
     "LineHistory": "history",
+    "ProgramChoice": "optimize",
+    "ProgramFront": "optimize",
     "SlipCutProgram": "program",
     "SlipOrCut": "history",
     "Window": "places",
     "WorstPlace": "places",
+    "compare_programs": "compare",
+    "optimize_program": "optimize",
     "program_warnings": "spacing",
     "run_line": "run",
+    "stream_line": "run",
     "LineEvent": "campaign",
     "PlannedOperation": "campaign",
 }

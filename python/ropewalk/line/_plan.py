@@ -26,8 +26,11 @@ def campaign_of_plan(rig: Rig | str | Path, plan: str | Path | None) -> Campaign
     """Put the strokes of all operations of a plan in order."""
     from ropewalk.rig import Rig, load_rig
 
-    if not isinstance(rig, Rig):
+    if isinstance(rig, (str, Path)):
         rig = load_rig(rig)
+    if not isinstance(rig, Rig):
+        text = f"rig must be a rig or the path of a rig file, got {rig!r}"
+        raise InadmissibleError(f"{_WHERE}(): {text}", _WHERE, "rig")
     operations = rig.operations if plan is None else _operations_of(plan)
     start = next((one.start for one in operations if one.start is not None), None)
 

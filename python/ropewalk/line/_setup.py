@@ -103,8 +103,8 @@ def columns_of(campaign: Campaign) -> Any:
         while planned and planned[0].row < max(first, last):
             event = planned.pop(0)
             events.append((index, event.kind == "cut", event.length_si))
-    for event in planned:
-        events.append((len(blocks) - 1, event.kind == "cut", event.length_si))
+    last = len(blocks) - 1
+    events += [(last, event.kind == "cut", event.length_si) for event in planned]
     return _core.line.CampaignColumns(
         hook_load=campaign.hook_load_si,
         count=np.ascontiguousarray(campaign.count, dtype=np.float64),

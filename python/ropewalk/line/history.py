@@ -80,7 +80,8 @@ class CutSection:
 class LineHistory:
     """Account of a line: damage by place, cause and operation, slips, cuts, what is left.
 
-    Made by `run_line`; arrays are labelled with the position along the rope from the first drum end.
+    Made by `run_line`; arrays are labelled with the position along the rope, counted from the first
+    drum end.
     """
 
     rig: Rig
@@ -258,7 +259,8 @@ class LineHistory:
     @property
     def rope_use(self) -> Quantity:
         """Rope cut off per work of the line, m/J."""
-        return self.rope_cut / self.work
+        use: Quantity = self.rope_cut / self.work
+        return use
 
     @property
     def waste(self) -> Quantity:
@@ -301,13 +303,14 @@ class LineHistory:
         scatter_lg: float | None = None,
         correlation_length: QuantityLike = "10 m",
         *,
+        limit: float = 1.0,
         samples: int | None = None,
         seed: int = 0,
         threads: int = 1,
     ) -> float:
         r"""Probability that no place on the line has passed its discard life.
 
-        .. math:: P = \prod_k \Phi(-\ln D_k / s)
+        .. math:: P = \prod_k \Phi(-\ln (D_k / D_{lim}) / s)
 
         with lognormal lives of median 1, :math:`D_k` the largest damage in section k of the rope.
         Places of one section live or die together, sections are independent. Rope that was cut off
@@ -319,6 +322,8 @@ class LineHistory:
             Standard deviation of the decimal logarithm of life; the one of the rig file by default.
         correlation_length : length
             Length of a section; none is published, it is the user's.
+        limit
+            Share of its own life that a place may use, 1 being discard.
         samples, seed
             If given, so many lines are sampled instead of the closed form.
         threads
@@ -329,8 +334,10 @@ class LineHistory:
         section = float(to_si(where, "correlation_length", correlation_length, "length"))
         rule = (self.damage_si, self.bin_length_si, lg * np.log(10.0), section)
         if samples is None:
-            return float(_core.line.survival(*rule))
-        return float(_core.line.sampled_survival(*rule, int(samples), int(seed), threads))
+            return float(_core.line.survival(*rule, limit))
+        return float(
+            _core.line.sampled_survival(*rule, int(samples), int(seed), limit, int(threads))
+        )
 
     def __repr__(self) -> str:
         return (

@@ -192,9 +192,12 @@ class SlipCutProgram:
 
     def _core(self, campaign: Campaign) -> dict[str, Any]:
         """Arguments of the core."""
+        return {**self._core_numbers(), "clock": clock_of(campaign, self.trigger)}
+
+    def _core_numbers(self) -> dict[str, Any]:
+        """Those of them that do not depend on the campaign."""
         return {
             "trigger": "damage" if self.trigger == "damage" else "clock",
-            "clock": clock_of(campaign, self.trigger),
             "interval": self.interval_si,
             "slip": self.slip_si,
             "slips_per_cut": self.slips_per_cut,

@@ -3,17 +3,23 @@
 from __future__ import annotations
 
 import warnings
+from collections.abc import Iterable
 from typing import TYPE_CHECKING
+
+import numpy as np
 
 from ropewalk import _core
 from ropewalk._border import QuantityLike, to_si
 from ropewalk._face import Policy, check_options
-from ropewalk.errors import ValidityError, ValidityWarning
+from ropewalk.errors import InadmissibleError, ValidityError, ValidityWarning
+from ropewalk.line import _labels
 from ropewalk.line._setup import columns_of, line_model, line_of
 from ropewalk.line.history import LineHistory
 from ropewalk.line.program import NO_PROGRAM, SlipCutProgram
 
 if TYPE_CHECKING:
+    import xarray as xr
+
     from ropewalk.fatigue import LifeModel
     from ropewalk.line.campaign import Campaign
     from ropewalk.rig import Rig
@@ -108,6 +114,60 @@ def run_line(
         native=native,
         line=line,
     )
+
+
+def stream_line(
+    rig: Rig,
+    chunks: Iterable[tuple[QuantityLike, QuantityLike, QuantityLike]],
+    *,
+    model: LifeModel | None = None,
+    bin_length: QuantityLike = "0.1 m",
+) -> xr.DataArray:
+    """Damage along the rope from more strokes than fit in memory, without slips.
+
+    Parameters
+    ----------
+    rig, model, bin_length
+        As in `run_line`.
+    chunks
+        Any iterator of (hook load, height before, height after), each an array of forces or
+        lengths; one chunk is in memory at a time.
+
+    Returns
+    -------
+    xarray.DataArray
+        Damage along the rope, as `LineHistory.damage`.
+
+    Raises
+    ------
+    UnitError, InadmissibleError
+        As in `Campaign.from_strokes` and `run_line`; or if there is no chunk.
+
+    Examples
+    --------
+    >>> import ropewalk as rw
+    >>> rig = rw.load_rig(rw.rig.example("rig7"))
+    >>> strokes = (rw.Q([900.0, 210.0], "kN"), rw.Q([0.0, 28.0], "m"), rw.Q([28.0, 0.0], "m"))
+    >>> damage = rw.line.stream_line(rig, (strokes for _ in range(3)))
+    >>> damage.dims
+    ('position',)
+    """
+    from ropewalk.line.campaign import Campaign
+
+    bins = float(to_si("stream_line", "bin_length", bin_length, "length"))
+    chosen_model = line_model(rig) if model is None else model
+    history: LineHistory | None = None
+    total = np.zeros(0)
+    for chunk in chunks:
+        campaign = Campaign.from_strokes(*chunk)
+        line = line_of(rig, columns_of(campaign), chosen_model)
+        native = line.run(**NO_PROGRAM, bin_length=bins)
+        total = native.damage if history is None else total + native.damage
+        history = LineHistory(rig, campaign, None, chosen_model, bins, 0.0, native, line)
+    if history is None:
+        text = "chunks is empty: no strokes to lay on the rope"
+        raise InadmissibleError(f"stream_line(): {text}", "stream_line", "chunks")
+    return _labels.along_rope(history, total, "damage", "damage of the rope")
 
 
 def _outside(line: _core.line.Line, model: LifeModel, policy: Policy) -> float:

@@ -27,10 +27,10 @@ def warnings_of(history: LineHistory) -> list[str]:
 def program_warnings(rig: Rig, campaign: Campaign, program: SlipCutProgram) -> list[str]:
     """Say where slips or cuts put a pick-up or crossover point on another.
 
-    With the block where loads are picked up, worn points lie one line and one arc apart on the
-    rope, each as long as the arc of a sheave; if some number of slips makes that distance, every
-    line takes over the worn point of the next. A cut that is a whole number of laps leaves the
-    crossovers of the drum on the rope where they were.
+    With the block at the lowest place where loads are picked up, worn points lie one line and one
+    arc apart on the rope, each as long as the arc of a sheave; if some number of slips makes that
+    distance, every line takes over the worn point of the next. A cut that is a whole number of
+    laps leaves the crossovers of the drum on the rope where they were.
 
     Parameters
     ----------
@@ -52,7 +52,7 @@ def _pick_ups(rig: Rig, campaign: Campaign, program: SlipCutProgram) -> str | No
     heights = campaign.height_from_si[campaign.pick_up]
     if heights.size == 0:
         return None
-    length = rig.block.lowest - float(np.median(heights))
+    length = rig.block.lowest - float(heights.min())
     first, second = tackle_of(rig).contacts[:2]
     arc = second["far"] - second["near"]
     distance = length + second["near"] - first["near"]

@@ -111,6 +111,9 @@ def _operation(
             raise RigFileError(f"{place}.from_depth must be less than depth")
     drive = section.drive or "top drive"
     reams = section.reams or 0
+    if drive == "kelly" and section.reams is None:
+        # The published factor says it: 3 with a reaming pass, 2 without.
+        reams = int((section.passes or 0.0) >= 3.0)
     _check_drive(section, place)
     if (section.block_speed is None) != (section.block_acceleration is None):
         raise RigFileError(

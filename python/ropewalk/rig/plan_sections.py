@@ -92,7 +92,9 @@ class OperationSection(Section):
         default=None, description='What turns the string; "top drive" if left out.'
     )
     reams: Annotated[int, Field(ge=0)] | None = Field(
-        default=None, description="How often each stand is reamed before the connection."
+        default=None,
+        description="How often each stand is reamed before the connection; with a kelly once if "
+        "passes is 3 or more; else none.",
     )
     weight_on_bit: ForceOrZero | None = Field(
         default=None, description="Weight the bottom carries while drilling or reaming; none."

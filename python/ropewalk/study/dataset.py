@@ -39,6 +39,8 @@ def to_dataset(
     fast_sheave_tension: Array,
     results: Mapping[str, Array],
     holds: npt.NDArray[np.bool_],
+    line_life: Array,
+    line_life_end: npt.NDArray[np.object_],
     band: float,
 ) -> xr.Dataset:
     """Label the arrays of a sheave-life study; see `ropewalk.study.sheave_life`."""
@@ -63,6 +65,12 @@ def to_dataset(
         "trips": (_LIFE, trips, _attrs("1", "round trips until the worst section is worn out")),
         "trips_low": (_LIFE, trips / band, _attrs("1", "round trips, 10th percentile of scatter")),
         "trips_high": (_LIFE, trips * band, _attrs("1", "round trips, 90th percentile of scatter")),
+        "line_life": (
+            _LIFE,
+            line_life,
+            _attrs("J", "work of the line until its worst place reaches discard, by the map"),
+        ),
+        "line_life_end": (_LIFE, line_life_end, _attrs("1", "what ended the life by the map")),
         "holds": (_LIFE, holds, _attrs("1", "model inside its published range at heaviest bend")),
         "share_in_range": (
             _LIFE,

@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-import os
-import tempfile
 from collections.abc import Callable
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
@@ -19,6 +17,7 @@ from ropewalk._units import Q
 from ropewalk.rig import Rig, load_rig, practice
 from ropewalk.rig.plan import STUCK
 from ropewalk.study.dataset import CAUTION, to_table
+from ropewalk.study.files import write_whole
 from ropewalk.study.words import plain_lines
 
 if TYPE_CHECKING:
@@ -211,21 +210,7 @@ def write_results(data: xr.Dataset, out: Path) -> list[Path]:
         "sheave-life.csv": lambda path: table.to_csv(path, index=False),
         "sheave-life.nc": lambda path: data.to_netcdf(path, engine="h5netcdf"),
     }
-    return [_write_whole(out / name, write) for name, write in writers.items()]
-
-
-def _write_whole(path: Path, write: Callable[[Path], Any]) -> Path:
-    """Write beside the target and put it in place at the end."""
-    handle, name = tempfile.mkstemp(dir=path.parent, prefix=f".{path.stem}-", suffix=path.suffix)
-    os.close(handle)
-    temporary = Path(name)
-    try:
-        write(temporary)
-        temporary.chmod(0o644)
-        temporary.replace(path)
-    finally:
-        temporary.unlink(missing_ok=True)
-    return path
+    return [write_whole(out / name, write) for name, write in writers.items()]
 
 
 def print_models() -> None:

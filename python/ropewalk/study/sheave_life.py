@@ -17,6 +17,7 @@ if TYPE_CHECKING:
     import xarray as xr
 
     from ropewalk._units import QuantityLike
+    from ropewalk.line import SlipCutProgram
     from ropewalk.reeving import Motion, Reeving
     from ropewalk.rig import Rig
     from ropewalk.rope import Rope
@@ -47,6 +48,8 @@ def sheave_life(
     lines: Sequence[int],
     ropes: Sequence[Rope],
     models: Iterable[LifeModel] | None = None,
+    program: SlipCutProgram | None = None,
+    threads: int = 1,
     progress: Progress | None = None,
 ) -> xr.Dataset:
     """Sweep sheave diameter, lines strung and rope, and give the life of the line for each.
@@ -57,7 +60,9 @@ def sheave_life(
     up linearly (Palmgren and Miner). The blocks of a design have sheaves of one diameter.
 
     What this leaves out: spooling on the drum, reverse bends, wear at crossovers and pick-up
-    points, and slip and cut, which spreads the damage along the line.
+    points, and slip and cut. The damage map counts all of them along the whole plan: ``line_life``
+    is the work of the line until its worst place reaches discard, under `program`, for rigs whose
+    file has ``[line]`` and ``[drum]``; ``line_life_end`` says what ended it, or why there is none.
 
     The constants of the rig file belong to its own rope; another construction has its life by the
     ratio of the published construction factors.
@@ -74,6 +79,10 @@ def sheave_life(
         Ropes to compare.
     models
         Life models; by default all that the rig file gives constants for.
+    program
+        When the line is slipped and cut, for ``line_life``; never, if left out.
+    threads
+        For ``line_life``; any number gives the same answer.
     progress
         Told how far the sweep is.
 
@@ -117,6 +126,7 @@ def sheave_life(
                 done += 1
                 if progress is not None:
                     progress(done, total)
+    by_map, end = _line_life(rig, chosen, ropes, factors, lines, diameters, program, threads)
     return to_dataset(
         rig=rig,
         models=chosen,
@@ -126,7 +136,40 @@ def sheave_life(
         fast_sheave_tension=np.array([heaviest for _, heaviest in line_results]),
         results=results,
         holds=holds,
+        line_life=by_map,
+        line_life_end=end,
         band=10.0 ** (_Z90 * rig.life.scatter_lg),
+    )
+
+
+def _line_life(
+    rig: Rig,
+    models: Sequence[LifeModel],
+    ropes: Sequence[Rope],
+    factors: Sequence[float],
+    lines: Sequence[int],
+    diameters: Array,
+    program: SlipCutProgram | None,
+    threads: int,
+) -> tuple[Array, npt.NDArray[np.object_]]:
+    """Return the lives by the map, or why the rig has none."""
+    shape = (len(models), len(ropes), len(lines), diameters.size)
+    if rig.line is None or rig.drum is None:
+        reason = "the rig file has no [line] or no [drum]"
+        return np.full(shape, np.nan), np.full(shape, reason, dtype=object)
+    from ropewalk.line import Campaign
+    from ropewalk.study.line_life import line_life
+
+    return line_life(
+        rig,
+        Campaign.from_plan(rig),
+        models=models,
+        ropes=ropes,
+        factors=factors,
+        lines=lines,
+        diameters=diameters,
+        program=program,
+        threads=threads,
     )
 
 

@@ -88,9 +88,9 @@ class Drum {
     bool layer_change;  ///< the rope climbs at the flange into this layer
   };
 
-  /// Every crossover at from ≤ s < to, in order of s, both measured from the drum end: ranges that
-  /// follow each other share none. Throws InadmissibleError if the range is none, or the drum does
-  /// not hold it.
+  /// Every crossover at start ≤ s < end, in order of s, both measured from the drum end: ranges
+  /// that follow each other share none. Throws InadmissibleError if the range is none, or the drum
+  /// does not hold it.
   ///
   /// From the second layer on the rope lies in the valleys of the layer below, wound the other way
   /// round: it must step over a lap of it once in a lap (smooth drum, helical groove), by a whole
@@ -101,7 +101,7 @@ class Drum {
   /// barrel and crosses nothing; that it is pressed from above is not counted.
   /// Source: Wire Rope Technical Board, Wire Rope Users Manual (crossovers, points of change of
   /// layer); the counts of one and two a lap from memory.
-  [[nodiscard]] std::vector<Crossover> crossovers(Length from, Length to) const;
+  [[nodiscard]] std::vector<Crossover> crossovers(Length start, Length end) const;
 
  private:
   void require_layer(int layer) const;

@@ -64,8 +64,8 @@ class LineMap {
                     const RopePosition& position);
   void add_pick_up(double height, std::span<const double> severities, const RopePosition& position);
   void add_fixed(std::span<const double> severities, const RopePosition& position);
-  [[nodiscard]] Sweep sweep_of(const Contact& contact, const Severity::Share& share, double offset,
-                               const RopePosition& position) const;
+  [[nodiscard]] Sweep sweep_of(const Contact& contact, const Severity::Share& share,
+                               Position offset, const RopePosition& position) const;
   [[nodiscard]] std::vector<double>& row_of(std::size_t cause);
   void check(const RopePosition& position) const;
 

@@ -16,15 +16,20 @@
 
 namespace ropewalk::line {
 
+/// A position along the rope, m. A kilometer of rope in tenths of a millimeter takes more digits
+/// than a double has left after a few sums; where `long double` is no wider, the last digit is
+/// lost.
+using Position = long double;
+
 /// One tangent point in SI numbers.
 struct Sweep {
-  double at_lowest = 0.0;  ///< x(0): rope position with the block at its lowest
-  double multiple = 1.0;   ///< m
-  double up = 1.0;         ///< damage per severity while hoisting
-  double down = 1.0;       ///< and while lowering
+  Position at_lowest = 0.0;  ///< x(0): rope position with the block at its lowest
+  double multiple = 1.0;     ///< m
+  double up = 1.0;           ///< damage per severity while hoisting
+  double down = 1.0;         ///< and while lowering
   // Rope outside does not count: it is another layer of the drum, or no crossover.
-  double from = 0.0;
-  double to = 0.0;
+  Position from = 0.0;
+  Position to = 0.0;
 };
 
 /// Bins of rope, from position 0 on.
@@ -39,7 +44,7 @@ class RopeBins {
               std::span<double> values) const;
 
   /// Adds `severity` to the rope between two positions.
-  void cover(double from, double to, double severity, std::span<double> values) const;
+  void cover(Position from, Position to, double severity, std::span<double> values) const;
 
  private:
   void by_pieces(const TravelProfile& profile, std::size_t group, const Sweep& sweep,

@@ -50,7 +50,8 @@ struct CampaignColumns {
 };
 
 /// Throws InadmissibleError naming the row: no rows, columns of unlike length, a height outside the
-/// travel of the block, a load or a count that cannot be, a fast line above `breaking_force`.
+/// travel of the block, a load or a count that cannot be, a fast line above `breaking_force`; or a
+/// block, slip or cut that cannot be.
 void check(const CampaignColumns& campaign, const Tackle& tackle, Force breaking_force);
 
 struct LineEvent {
@@ -108,8 +109,8 @@ class Line {
   // Its strokes refer to its severities.
   Line(const Line&) = delete;
   Line& operator=(const Line&) = delete;
-  Line(Line&&) = default;
-  Line& operator=(Line&&) = default;
+  Line(Line&&) noexcept = default;
+  Line& operator=(Line&&) noexcept = default;
   ~Line() = default;
 
   [[nodiscard]] const Tackle& tackle() const noexcept { return tackle_; }

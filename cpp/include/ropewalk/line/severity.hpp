@@ -73,7 +73,8 @@ class Severity {
 };
 
 /// Share of the damage, summed over the rope, that comes from bends outside the published range of
-/// the model: each stroke at each place by its own tension, the drum by its first layer.
+/// the model: each stroke at each place by its own tension, the drum by its first layer. Throws
+/// InadmissibleError for a load under which the rope has no life.
 [[nodiscard]] double share_outside_validity(const fatigue::LifeModel& model,
                                             const RopeProperties& rope, const Tackle& tackle,
                                             const LoadColumns& loads,

@@ -4,8 +4,9 @@
 /// standard deviation s of its natural logarithm. Within a *section* of stated length places live
 /// or die together; sections are independent. With D_k the largest damage in section k,
 ///
-///   P = Π_k Φ(−ln D_k / s)
+///   P = Π_k Φ(−ln(D_k / D_lim) / s)
 ///
+/// D_lim limit: share of its life that a place may use; 1 is discard
 /// s     standard deviation of ln N; ln 10 times that of lg N
 /// Φ     standard normal distribution
 ///
@@ -25,6 +26,7 @@ namespace ropewalk::line {
 struct Scatter {
   double ln_deviation = 0.0;  ///< s; 0: every place lives exactly its median life
   double section = 1.0;       ///< length of a section, m, laid from position 0
+  double limit = 1.0;         ///< D_lim
 };
 
 /// Closed form, from the mean damage of bins of one length. Throws InadmissibleError.

@@ -11,7 +11,8 @@
 /// A stroke of the blocks by ΔL moves them by m |ΔL| over the rope; those of the lead sheaves and
 /// of the drum by N |ΔL|. Each tangent point that passes bends or straightens the rope once: half a
 /// bending cycle. All lines are taken as vertical, the rope as inextensible, every arc as half a
-/// turn; the arcs of lead sheaves are counted in the length of the fast line.
+/// turn. Lead sheaves follow the last crown sheave at once: what line there is between them is to
+/// be counted in the fast line, which runs from the last of them to the drum.
 #pragma once
 
 #include <span>
@@ -23,8 +24,8 @@
 
 namespace ropewalk::line {
 
-/// Wear that no bending formula knows, in bending cycles that one event counts as. Nothing is
-/// published; 0 leaves it out.
+/// Wear that no bending formula knows, in bending cycles that one event counts as; a crossover,
+/// like the bend on the drum, in half cycles. Nothing is published; 0 leaves it out.
 struct ExtraWear {
   Number crossover = from_si<Number>(0.0);     ///< rope spooled on or off at a crossover of laps
   Number layer_change = from_si<Number>(0.0);  ///< the same where the rope climbs to the next layer
@@ -44,7 +45,7 @@ struct StringUp {
   std::vector<Length> lead_sheave_diameters;  ///< from the crown to the drum
   Length rope_diameter;
   Length dead_line;  ///< anchor to dead-line sheave
-  Length fast_line;  ///< last crown sheave to drum
+  Length fast_line;  ///< last crown or lead sheave to drum
   Length shortest;   ///< line between the blocks, block at its highest
   Length longest;    ///< and at its lowest
   drum::Drum drum;
@@ -60,8 +61,8 @@ struct StringUp {
 struct Contact {
   std::string cause;        ///< "crown sheave 2", "drum layer 1"
   int multiple = 0;         ///< rope per travel of the block, m; 0: it does not turn
-  double near = 0.0;        ///< tangent point from the anchor along the rope less m L, m
-  double far = 0.0;         ///< the other one; the same on the drum, which has one
+  long double near = 0.0;   ///< tangent point from the anchor along the rope less m L, m
+  long double far = 0.0;    ///< the other one; the same on the drum, which has one
   Length diameter;          ///< D of D/d
   double tension_up = 0.0;  ///< tight side over hook load, hoisting
   double tension_down = 0.0;

@@ -6,96 +6,61 @@
 /// not depend on the number of sheaves.
 #pragma once
 
-#include <algorithm>
 #include <cstdint>
-#include <limits>
 #include <span>
 #include <vector>
 
-#include "ropewalk/line/exact_sum.hpp"
+#include "ropewalk/line/dense_profile.hpp"
+#include "ropewalk/line/stroke_columns.hpp"
 
 namespace ropewalk::line {
 
-/// The strokes of a campaign as columns, SI numbers. `from` < `to` is hoisting, `from` > `to`
-/// lowering; a row of equal ends sweeps no rope and is passed over.
-struct StrokeColumns {
-  std::span<const double> height_from;
-  std::span<const double> height_to;
-  /// One column per group: what a row does to the rope, all its `count` strokes together.
-  std::vector<std::span<const double>> severities;
-};
-
-/// Rows first … last − 1 of a campaign, gone through `times` times.
-struct RowRange {
-  std::size_t first = 0;
-  std::size_t last = 0;
-  double times = 1.0;
-};
-
 /// A function of block height that is constant between the ends of strokes, for hoisting and for
-/// lowering, with its integral from the lowest end.
+/// lowering. Few strokes, or many with few different ends: one piece per end. More than
+/// `most_rows`: ends stay unsorted in buckets of height (dense_profile.hpp).
 class TravelProfile {
  public:
   struct Piece {
     double up = 0.0;  ///< severity that passed here while hoisting
     double down = 0.0;
-    double up_integral = 0.0;  ///< from the lowest end to the start of this piece
-    double down_integral = 0.0;
-    // What the integrals lose in rounding: their difference must be right where little passed.
-    float up_rest = 0.0F;
-    float down_rest = 0.0F;
   };
+
+  static constexpr std::size_t most_rows = 8192;
 
   /// Lays the strokes of the ranges over each other. The memory is used again by the next call.
   void build(const StrokeColumns& strokes, std::span<const RowRange> ranges);
 
+  /// True if nothing was swept.
+  [[nodiscard]] bool empty() const noexcept { return !(highest() > lowest()); }
+  [[nodiscard]] double lowest() const noexcept { return lowest_; }
+  [[nodiscard]] double highest() const noexcept { return highest_; }
+
+  [[nodiscard]] bool is_dense() const noexcept { return is_dense_; }
+  [[nodiscard]] const DenseProfile& dense() const noexcept { return dense_; }
   /// Ends of strokes in rising order; piece i reaches from height i to height i + 1.
-  [[nodiscard]] std::span<const double> heights() const noexcept {
-    return {heights_.data(), heights_.size() - 1};
-  }
-  [[nodiscard]] std::size_t groups() const noexcept { return pieces_.size(); }
+  [[nodiscard]] std::span<const double> heights() const noexcept { return heights_; }
   /// As many as heights; the last has nothing above it.
   [[nodiscard]] std::span<const Piece> pieces(std::size_t group) const noexcept {
     return pieces_[group];
   }
-  /// Last end at or below a height that is at least the lowest end.
-  [[nodiscard]] std::size_t piece_at(double height) const noexcept {
-    const double* h = heights_.data();
-    std::size_t i = first_in_bucket_[bucket_of(height)];
-    // Hardly ever more than three in a bucket, and seldom as many as the processor guesses.
-    i += h[i + 1] <= height ? 1 : 0;
-    i += h[i + 1] <= height ? 1 : 0;
-    i += h[i + 1] <= height ? 1 : 0;
-    while (h[i + 1] <= height) ++i;
-    while (i > 0 && h[i] > height) --i;
-    return i;
-  }
 
  private:
-  static constexpr double no_more = std::numeric_limits<double>::infinity();
   struct End {
     double height;
     std::uint32_t row;
     std::uint32_t range_and_kind;
   };
 
-  [[nodiscard]] std::size_t bucket_of(double height) const noexcept {
-    const double place = (height - lowest_) * buckets_per_height_;
-    return static_cast<std::size_t>(std::clamp(place, 0.0, last_bucket_));
-  }
   void sort_ends(const StrokeColumns& strokes, std::span<const RowRange> ranges);
-  void merge_ends();
   void sum_pieces(const StrokeColumns& strokes, std::span<const RowRange> ranges);
 
-  std::vector<double> heights_{no_more};  ///< and one that no height reaches
-  std::vector<std::vector<Piece>> pieces_;
-  std::vector<std::uint32_t> first_in_bucket_;
+  bool is_dense_ = false;
   double lowest_ = 0.0;
-  double buckets_per_height_ = 0.0;
-  double last_bucket_ = 0.0;
-  // Kept for their memory.
-  std::vector<End> ends_;
-  std::vector<std::uint32_t> place_;  ///< of every end among the heights
+  double highest_ = 0.0;
+  DenseProfile dense_;
+  std::vector<double> heights_;
+  std::vector<std::vector<Piece>> pieces_;
+  std::vector<End> ends_;  // kept for its memory
 };
 
 }  // namespace ropewalk::line

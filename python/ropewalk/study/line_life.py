@@ -1,0 +1,111 @@
+"""Life of the line by the damage map: work until the worst place reaches discard."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import replace
+from typing import TYPE_CHECKING, Any
+
+import numpy as np
+import numpy.typing as npt
+
+from ropewalk.errors import RopewalkError
+from ropewalk.line._cases import Judgment, run_programs
+from ropewalk.line._setup import columns_of, line_of
+
+if TYPE_CHECKING:
+    from ropewalk.line import Campaign, SlipCutProgram
+    from ropewalk.rig import Rig
+    from ropewalk.rig.models import LifeModel
+    from ropewalk.rope import Rope
+
+Array = npt.NDArray[np.float64]
+
+#: Bins are as long as a sheave wraps rope, or shorter.
+_BIN = 0.5
+#: A line that outlasts so many campaigns is not followed any further.
+_MOST_CAMPAIGNS = 200
+
+
+def design(rig: Rig, rope: Rope, lines: int, diameter: float) -> Rig:
+    """Return the rig with another rope, number of lines and sheave diameter."""
+    return replace(
+        rig,
+        rope=rope,
+        reeving=replace(rig.reeving, lines=lines),
+        crown=replace(rig.crown, diameter=diameter),
+        block=replace(rig.block, sheaves=replace(rig.block.sheaves, diameter=diameter)),
+    )
+
+
+def line_life(
+    rig: Rig,
+    campaign: Campaign,
+    *,
+    models: Sequence[LifeModel],
+    ropes: Sequence[Rope],
+    factors: Sequence[float],
+    lines: Sequence[int],
+    diameters: Array,
+    program: SlipCutProgram | None = None,
+    threads: int = 1,
+) -> tuple[Array, npt.NDArray[np.object_]]:
+    """Work of the line until its worst place reaches discard, for every design.
+
+    Without a program damage grows by the same amount in every campaign, and the life is the work
+    of one over the damage of its worst place. With one, campaigns are run one after the other until
+    a place reaches discard or the reel is used up.
+
+    Parameters
+    ----------
+    rig
+        The hoist; its file has ``[line]`` and ``[drum]``.
+    campaign
+        What the line goes through, again and again.
+    models, ropes, factors, lines, diameters
+        The designs: life models, ropes, factor of life of each rope, lines strung, diameters [m].
+    program
+        When the line is slipped and cut.
+    threads
+        Any number gives the same answer.
+
+    Returns
+    -------
+    life : numpy.ndarray
+        Work, J, of shape (models, ropes, lines, diameters); NaN where the design cannot be.
+    end : numpy.ndarray of str
+        Why it ended: ``"worst place at discard"``, ``"reel used up"``, ``"outlasted 200
+        campaigns"``, or what cannot be.
+    """
+    shape = (len(models), len(ropes), len(lines), diameters.size)
+    life = np.full(shape, np.nan)
+    end = np.full(shape, "", dtype=object)
+    columns = columns_of(campaign)
+    places: list[tuple[int, ...]] = []
+    ready: list[Any] = []
+    for place in np.ndindex(shape):
+        m, r, n, d = place
+        try:
+            one = design(rig, ropes[r], lines[n], float(diameters[d]))
+            ready.append(line_of(one, columns, models[m].model, factors[r]))
+            places.append(place)
+        except RopewalkError as error:
+            end[place] = str(error)
+    repeats = 1 if program is None else _MOST_CAMPAIGNS
+    limit = None if program is None else 1.0
+    judge = Judgment(1.0, 0.0, 1.0, _BIN, repeats, limit)
+    found = run_programs(ready, campaign, [program] * len(ready), judge, threads=threads)
+    for i, place in enumerate(places):
+        if found["status"][i]:
+            end[place] = found["reason"][i]
+        elif program is None:
+            life[place] = found["work"][i] / found["worst"][i]
+            end[place] = "worst place at discard"
+        else:
+            life[place] = found["work"][i]
+            end[place] = {
+                "limit reached": "worst place at discard",
+                "reel used up": "reel used up",
+                "campaign done": f"outlasted {_MOST_CAMPAIGNS} campaigns",
+            }[found["end"][i]]
+    return life, end
