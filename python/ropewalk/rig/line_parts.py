@@ -43,7 +43,8 @@ class Wear:
     Attributes
     ----------
     crossover, layer_change
-        A crossover or change of layer on the drum, each time it is spooled.
+        A crossover or change of layer on the drum, each time it is spooled on or off; counts in
+        half cycles, as spooling itself does.
     pick_up
         A pick-up of the load.
     dead_line_sheave, anchor
