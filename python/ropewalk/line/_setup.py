@@ -7,14 +7,14 @@ from typing import TYPE_CHECKING, Any
 import numpy as np
 
 from ropewalk import _core
+from ropewalk._border import to_quantity
 from ropewalk.errors import InadmissibleError
 
 if TYPE_CHECKING:
+    from ropewalk.drum import Drum
     from ropewalk.fatigue import LifeModel
     from ropewalk.line.campaign import Campaign
-    from ropewalk.rig import DrumShape, Rig
-
-_HEIGHTS = {"nested": np.sqrt(3.0) / 2.0, "stacked": 1.0}
+    from ropewalk.rig import Rig
 
 
 def line_model(rig: Rig) -> LifeModel:
@@ -63,7 +63,7 @@ def tackle_of(rig: Rig) -> Any:
         fast_line=line.fast_line,
         shortest=rig.block.highest,
         longest=rig.block.lowest,
-        drum=_drum(rig.drum),
+        drum=_drum(rig),
         wraps_at_lowest=line.wraps_at_lowest,
         supply=line.supply,
         wear={
@@ -81,13 +81,30 @@ def tackle_of(rig: Rig) -> Any:
     )
 
 
-def _drum(drum: DrumShape) -> dict[str, Any]:
-    height = drum.layer_height
+def drum_of(rig: Rig) -> Drum:
+    """Return the drum of a rig with its rope."""
+    from ropewalk.drum import Drum
+
+    assert rig.drum is not None
+    shape = rig.drum
+    return Drum(
+        barrel_diameter=to_quantity(shape.barrel_diameter, "length"),
+        rope_diameter=rig.rope.diameter,
+        laps_per_layer=shape.laps_per_layer,
+        layers=shape.layers,
+        layer_height=shape.layer_height,
+        crossovers_per_lap=shape.crossovers_per_lap,
+    )
+
+
+def _drum(rig: Rig) -> dict[str, Any]:
+    """Arguments of the core."""
+    drum = drum_of(rig)
     return {
-        "barrel_diameter": drum.barrel_diameter,
+        "barrel_diameter": drum.barrel_diameter_si,
         "laps_per_layer": drum.laps_per_layer,
         "layers": drum.layers,
-        "layer_height": _HEIGHTS[height] if isinstance(height, str) else height,
+        "layer_height": drum.layer_height,
         "crossovers_per_lap": drum.crossovers_per_lap,
     }
 

@@ -292,11 +292,7 @@ class LineHistory:
     @property
     def least_wraps(self) -> float:
         """Fewest wraps on the drum with the block at its lowest, at any time."""
-        from ropewalk.line._setup import _drum
-
-        assert self.rig.drum is not None
-        lap = np.pi * (_drum(self.rig.drum)["barrel_diameter"] + self.rig.rope.diameter_si)
-        return float(self.native.least_wraps_rope) / float(lap)
+        return float(self.native.least_wraps_rope) / spacing.lap_length(self.rig)
 
     def survival(
         self,

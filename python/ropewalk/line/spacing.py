@@ -4,9 +4,8 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
-import numpy as np
-
-from ropewalk.line._setup import tackle_of
+from ropewalk import _core
+from ropewalk.line._setup import drum_of, tackle_of
 
 if TYPE_CHECKING:
     from ropewalk.line.campaign import Campaign
@@ -68,17 +67,16 @@ def _pick_ups(rig: Rig, campaign: Campaign, program: SlipCutProgram) -> str | No
 
 
 def crossover_shift(rig: Rig, cut: float) -> float:
-    """Part of a lap between two crossovers by which a cut of `cut` m moves them; 0 to 0.5."""
+    """Part of the way from one crossover to the next that a cut of `cut` m moves them; 0 to 0.5."""
     assert rig.drum is not None
-    lap = lap_length(rig) / max(1, rig.drum.crossovers_per_lap)
-    part = cut / lap % 1.0
-    return min(part, 1.0 - part)
+    per_lap = max(1, rig.drum.crossovers_per_lap)
+    laps = _core.drum.crossover_shift(cut / lap_length(rig), per_lap)
+    return float(laps) * per_lap
 
 
 def lap_length(rig: Rig) -> float:
     """Rope in one lap of the first layer of the drum, m."""
-    assert rig.drum is not None
-    return float(np.pi) * (rig.drum.barrel_diameter + rig.rope.diameter_si)
+    return float(drum_of(rig).lap_length(1).to("m").magnitude)
 
 
 def _crossovers(rig: Rig, program: SlipCutProgram) -> str | None:
