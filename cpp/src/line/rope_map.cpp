@@ -89,6 +89,26 @@ class Stretches {
   double down_;
 };
 
+/// Adds every piece in turn.
+template <class PieceAt>
+void cover_pieces(const TravelProfile& profile, const Ruler& ruler, const Sweep& sweep,
+                  std::span<double> values, const PieceAt& piece_at) {
+  const std::span<const double> heights = profile.heights();
+  const double lowest = profile.lowest();
+  double* bins = values.data() + ruler.first_bin;
+  double from = std::max(ruler.start, ruler.clip_from);
+  for (std::size_t i = 0; i + 1 < heights.size(); ++i) {
+    const double end = ruler.start + ruler.bins_per_height * (heights[i + 1] - lowest);
+    const double to = std::min(end, ruler.clip_to);
+    const TravelProfile::Piece piece = piece_at(i);
+    const double severity = sweep.up * piece.up + sweep.down * piece.down;
+    if (to > from) {
+      if (severity > 0.0) cover_bins(from, to, severity, bins);
+      from = to;
+    }
+  }
+}
+
 /// Looking up a bin takes about as long as walking through two pieces.
 constexpr double bins_per_height_walked = 0.5;
 /// Their places fit in the nearest cache.
@@ -118,19 +138,13 @@ void RopeBins::unroll(const TravelProfile& profile, std::size_t group, const Swe
 
 void RopeBins::by_pieces(const TravelProfile& profile, std::size_t group, const Sweep& sweep,
                          std::span<double> values) const {
-  const std::span<const double> heights = profile.heights();
   const Ruler ruler(sweep, profile.lowest(), length_);
-  double* bins = values.data() + ruler.first_bin;
-  double from = std::max(ruler.start, ruler.clip_from);
-  for (std::size_t i = 0; i + 1 < heights.size(); ++i) {
-    const double end = ruler.start + ruler.bins_per_height * (heights[i + 1] - profile.lowest());
-    const double to = std::min(end, ruler.clip_to);
-    if (to > from) {
-      const TravelProfile::Piece& piece = profile.piece(group, i);
-      const double severity = sweep.up * piece.up + sweep.down * piece.down;
-      if (severity > 0.0) cover_bins(from, to, severity, bins);
-      from = to;
-    }
+  if (profile.can_look_up()) {
+    const TravelProfile::Step* steps = profile.steps(group).data();
+    cover_pieces(profile, ruler, sweep, values, [steps](std::size_t i) { return steps[i].piece; });
+  } else {
+    const TravelProfile::Piece* pieces = profile.pieces(group).data();
+    cover_pieces(profile, ruler, sweep, values, [pieces](std::size_t i) { return pieces[i]; });
   }
 }
 

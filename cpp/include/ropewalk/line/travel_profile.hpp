@@ -52,6 +52,10 @@ class TravelProfile {
   [[nodiscard]] const Piece& piece(std::size_t group, std::size_t i) const noexcept {
     return can_look_up() ? steps_[group].data()[i].piece : pieces_[group].data()[i];
   }
+  /// Only if nothing can be looked up.
+  [[nodiscard]] std::span<const Piece> pieces(std::size_t group) const noexcept {
+    return pieces_[group].span();
+  }
   [[nodiscard]] std::span<const Step> steps(std::size_t group) const noexcept {
     return steps_[group].span();
   }
