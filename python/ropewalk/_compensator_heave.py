@@ -47,7 +47,7 @@ class SeaState:
     >>> import ropewalk as rw
     >>> sea = rw.SeaState("4 m", "9 s")
     >>> print(f"{sea.peak_factor:.2f}, {sea.zero_crossing_period.magnitude:.2f} s")
-    1.78, 6.64 s
+    1.78, 6.65 s
     """
 
     significant_height_si: float
@@ -296,7 +296,7 @@ def heave(sea: SeaState, response: HeaveOperator, *, outside_validity: Policy = 
     >>> drillship = rw.compensator.HeaveOperator.box_hull("200 m", "36 m", "10 m")
     >>> motion = rw.compensator.heave(rw.SeaState("5 m", "12 s"), drillship)
     >>> print(f"{motion.significant_height.to('m').magnitude:.2f} m")
-    0.69 m
+    1.17 m
     """
     where = "compensator.heave"
     check_options(where, outside_validity, 1)

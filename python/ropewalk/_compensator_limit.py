@@ -102,7 +102,7 @@ def operating_limit(
     ...     exceedance=0.01,
     ... )
     >>> [f"{height:.1f} m" for height in limit.significant_height.to("m").magnitude]
-    ['11.6 m', '4.4 m']
+    ['11.6 m', '5.2 m']
     """
     where = "compensator.operating_limit"
     half, time, probability = arguments(
@@ -177,7 +177,7 @@ def active_heave_campaign(
     ...     motion, duration="6 hour", hook_load="300 kip", block_height="15 m"
     ... )
     >>> print(f"{campaign.strokes:.0f} strokes, {campaign.work.to('ton_mile'):.0f}")
-    5900 strokes, 688 ton_mile
+    6081 strokes, 710 ton_mile
     """
     from ropewalk._units import Q
     from ropewalk.line.campaign import Campaign

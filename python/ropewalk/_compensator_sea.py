@@ -238,6 +238,6 @@ def box_hull_heave(
     >>> hull = ("200 m", "36 m", "10 m")
     >>> ratios = rw.compensator.box_hull_heave(*hull, "180 deg", rw.Q([8.0, 12.0, 18.0], "s"))
     >>> [float(round(ratio, 2)) for ratio in ratios]
-    [0.02, 0.1, 0.62]
+    [0.0, 0.12, 0.77]
     """
     ...

@@ -297,7 +297,7 @@ def active_power(
     >>> import ropewalk as rw
     >>> power = rw.compensator.active_power("400 kip", "3 m", "9 s", 0.8)
     >>> print(f"{power.to('hp').magnitude:.0f} hp")
-    3124 hp
+    3123 hp
     """
     ...
 
