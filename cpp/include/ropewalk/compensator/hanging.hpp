@@ -85,7 +85,12 @@ struct HangingRatio {
       argument::wave_period, Parameter<Time>{"natural_period", argument::period_range},
       Parameter<Number>{"damping_ratio",
                         between(from_si<Number>(0.0), from_si<Number>(10.0), params::guard)}};
+  static constexpr std::string_view joint_rule =
+      "without damping wave_period must differ from natural_period (the motion has no bound)";
 
+  static constexpr bool joint(Time wave_period, Time natural, Number damping_ratio) noexcept {
+    return to_si(damping_ratio) > 0.0 || wave_period != natural;
+  }
   static Number formula(Time wave_period, Time natural, Number damping_ratio) noexcept {
     const double r = to_si(Number(natural / wave_period));
     const double damping = 2.0 * to_si(damping_ratio) * r;
