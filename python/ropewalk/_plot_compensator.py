@@ -26,6 +26,8 @@ __all__ = ["gas_spring_load", "heave_spectrum", "operating_limits"]
 _INK = "#0b3c5d"
 _PALE = "#6f97b3"
 _LIMIT = "#b23a48"
+#: A rating further above the load is not drawn: it would flatten the curve.
+_NEAR = 1.2
 _GRID = {"visible": True, "color": "#dddddd", "linewidth": 0.6}
 # Told apart without color.
 _STYLES = ("-", "--", "-.", (0, (1, 1)), (0, (5, 1, 1, 1, 1, 1)))
@@ -88,7 +90,7 @@ def gas_spring_load(
     """Draw the load of a compensator against its stroke, between compressing and expanding.
 
     The line is the gas alone; the band is as wide as seal friction makes it, its upper edge being
-    the way into the gas.
+    the way into the gas. The rated load is drawn where it is at most a fifth above the band.
 
     Parameters
     ----------
@@ -125,7 +127,8 @@ def gas_spring_load(
     ax.plot(along, load, color=_INK, linewidth=1.8, label=exponent)
     if compensator.rated_load is not None:
         rating = compensator.rated_load.to(force_unit).magnitude
-        ax.axhline(rating, color=_LIMIT, linestyle="--", linewidth=0.9, label="rated load")
+        if rating <= _NEAR * load.max():
+            ax.axhline(rating, color=_LIMIT, linestyle="--", linewidth=0.9, label="rated load")
     ax.set_xlabel(f"travel from mid-stroke, gas compressed to the right [{length_unit}]")
     ax.set_ylabel(f"load [{force_unit}]")
     ax.set_xlim(along[0], along[-1])
