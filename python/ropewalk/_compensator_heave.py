@@ -95,15 +95,18 @@ class SeaState:
         """Whether 3.6 < T_p/√H_s < 5 (s, m), where JONSWAP is a good model by DNV-RP-C205."""
         return 3.6 < self.peak_period_si / math.sqrt(self.significant_height_si) < 5.0
 
-    def spectrum(self, wave_frequency: QuantityLike) -> Quantity:
+    def spectrum(
+        self, wave_frequency: QuantityLike, *, outside_validity: Policy = "raise"
+    ) -> Quantity:
         """Spectral density over angular frequency at one frequency or many, as `jonswap`."""
+        check_options("compensator.SeaState.spectrum", outside_validity, 1)
         (omega,) = arguments("compensator.SeaState.spectrum", wave_frequency=wave_frequency)
         density = _core.compensator.jonswap(
             self.significant_height_si,
             self.peak_period_si,
             self.peak_factor,
             omega,
-            outside_validity="ignore",
+            outside_validity=outside_validity,
         )
         return to_quantity(density, "spectral_density", like=wave_frequency)
 
@@ -300,30 +303,49 @@ def heave(sea: SeaState, response: HeaveOperator, *, outside_validity: Policy = 
     """
     where = "compensator.heave"
     check_options(where, outside_validity, 1)
-    moments = _core.compensator.heave_moments(
-        sea.significant_height_si, sea.peak_period_si, sea.peak_factor, response._core_operator
-    )
-    motion = Heave(*moments)
+    motion = motion_in(sea, response)
     if not motion.m0_si > 0.0:
         text = "response leaves no heave at all in this sea"
         raise InadmissibleError(f"{where}(): {text}", where, "response")
-    problems = []
+    report(where, doubts(sea, motion), outside_validity)
+    return motion
+
+
+def motion_in(sea: SeaState, response: HeaveOperator) -> Heave:
+    """Heave as it comes, none at all included."""
+    return Heave(
+        *_core.compensator.heave_moments(
+            sea.significant_height_si, sea.peak_period_si, sea.peak_factor, response._core_operator
+        )
+    )
+
+
+def doubts(sea: SeaState, motion: Heave) -> list[tuple[str, str]]:
+    """Argument and text for everything outside the range of its source."""
+    found = []
     if motion.outside > _LARGEST_SHARE_OUTSIDE:
-        problems.append(
+        text = (
             f"{motion.outside:.1%} of the variance of heave come from wave periods outside the "
             f"table of response, more than {_LARGEST_SHARE_OUTSIDE:.0%} (ropewalk's choice)"
         )
+        found.append(("response", text))
     if sea.peak_factor > _LARGEST_PEAK_FACTOR:
-        problems.append(
+        text = (
             f"peak_factor = {sea.peak_factor:g} is outside [1, 7] (DNV-RP-C205, range of the peak "
             "factor in measured seas)"
         )
-    if problems and outside_validity != "ignore":
-        text = f"{where}(): {'; '.join(problems)}"
-        if outside_validity == "raise":
-            raise ValidityError(text, where, "response" if motion.outside else "sea")
-        warnings.warn(text, ValidityWarning, stacklevel=2)
-    return motion
+        found.append(("peak_factor", text))
+    return found
+
+
+def report(where: str, found: list[tuple[str, str]], outside_validity: Policy) -> None:
+    """Raise, warn or stay silent about `doubts`, for the caller of a public function."""
+    if not found or outside_validity == "ignore":
+        return
+    text = f"{where}(): {'; '.join(text for _, text in found)}"
+    if outside_validity == "raise":
+        raise ValidityError(text, where, found[0][0])
+    warnings.warn(text, ValidityWarning, stacklevel=3)
 
 
 def _one(where: str, name: str, value: Any, role: str) -> float:

@@ -18,6 +18,8 @@ from ropewalk._border import (
     to_quantity,
     to_si,
 )
+from ropewalk._compensator_heave import SeaState, doubts, motion_in, report
+from ropewalk._face import Policy, check_options
 from ropewalk._names import to_name
 from ropewalk.errors import InadmissibleError
 
@@ -69,6 +71,7 @@ def operating_limit(
     duration: QuantityLike,
     exceedance: NumberLike,
     peak_factor: NumberLike | None = None,
+    outside_validity: Policy = "raise",
 ) -> OperatingLimit:
     """Highest sea of each peak period in which a compensator's stroke suffices.
 
@@ -92,6 +95,15 @@ def operating_limit(
         Allowed probability that the stroke is exceeded at least once.
     peak_factor
         γ of all seas; by their steepness, see `peak_factor`, if left out.
+    outside_validity : {"raise", "warn", "ignore"}, default "raise"
+        As for `heave`, at the limit of each period.
+
+    Raises
+    ------
+    InadmissibleError
+        For a period, stroke, duration or probability that cannot be.
+    ValidityError
+        See `outside_validity`; the message names the period.
 
     Examples
     --------
@@ -123,6 +135,14 @@ def operating_limit(
         for period in periods
     ]
     heights, factors, governs = (np.array(column) for column in zip(*rows, strict=True))
+    check_options(where, outside_validity, 1)
+    for period, height, chosen in zip(periods, heights, factors, strict=True):
+        sea = SeaState(to_quantity(height, "length"), to_quantity(period, "time"), chosen)
+        found = [
+            (name, f"at peak_period = {period:g} s {text}")
+            for name, text in doubts(sea, motion_in(sea, response))
+        ]
+        report(where, found, outside_validity)
     return OperatingLimit(periods, heights, factors, governs)
 
 

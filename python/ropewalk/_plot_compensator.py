@@ -28,7 +28,6 @@ _PALE = "#6f97b3"
 _LIMIT = "#b23a48"
 #: A rating further above the load is not drawn: it would flatten the curve.
 _NEAR = 1.2
-_GRID = {"visible": True, "color": "#dddddd", "linewidth": 0.6}
 # Told apart without color.
 _STYLES = ("-", "--", "-.", (0, (1, 1)), (0, (5, 1, 1, 1, 1, 1)))
 
@@ -70,7 +69,7 @@ def heave_spectrum(ax: Axes, sea: SeaState, response: HeaveOperator) -> Axes:
     ax.set_ylabel("spectral density [m² s/rad]")
     ax.set_xlim(omega[0], omega[-1])
     ax.set_ylim(bottom=0.0)
-    ax.grid(**_GRID)
+    ax.grid(visible=True, color="#dddddd", linewidth=0.6)
     right = ax.twinx()
     right.plot(omega, ratio, color="#555555", linewidth=1.0, linestyle=":")
     right.set_ylim(bottom=0.0)
@@ -132,7 +131,7 @@ def gas_spring_load(
     ax.set_xlabel(f"travel from mid-stroke, gas compressed to the right [{length_unit}]")
     ax.set_ylabel(f"load [{force_unit}]")
     ax.set_xlim(along[0], along[-1])
-    ax.grid(**_GRID)
+    ax.grid(visible=True, color="#dddddd", linewidth=0.6)
     ax.legend(frameon=False, fontsize=8)
     return ax
 
@@ -186,6 +185,6 @@ def operating_limits(
     ax.set_xlim(periods[0], periods[-1])
     ax.set_xlabel("peak period of the sea [s]")
     ax.set_ylabel(f"largest significant wave height [{length_unit}]")
-    ax.grid(**_GRID)
+    ax.grid(visible=True, color="#dddddd", linewidth=0.6)
     ax.legend(frameon=False, fontsize=8)
     return ax
