@@ -123,6 +123,9 @@ def operating_limit(
     (given,) = arguments(where, peak_period=peak_period)
     factor = None if peak_factor is None else to_si(where, "peak_factor", peak_factor, "number")
     periods = np.atleast_1d(np.asarray(given, dtype=np.float64))
+    if periods.ndim != 1 or not periods.size:
+        text = f"peak_period must be one value or a row of them, got shape {np.shape(given)}"
+        raise InadmissibleError(f"{where}(): {text}", where, "peak_period")
     rows = [
         _core.compensator.operating_limit(
             response._core_operator,

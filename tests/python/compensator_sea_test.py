@@ -213,6 +213,14 @@ def test_the_limit_leaves_the_chance_allowed(period: float, half: float, ratio: 
         assert chance <= 0.01
 
 
+def test_a_limit_needs_a_period() -> None:
+    demand: dict[str, Any] = {"half_stroke": "3 m", "duration": "3 hour", "exceedance": 0.01}
+    with pytest.raises(InadmissibleError, match="peak_period must be one value or a row"):
+        hc.operating_limit(RESPONSE, rw.Q([], "s"), **demand)
+    with pytest.raises(InadmissibleError, match="exceedance"):
+        hc.operating_limit(RESPONSE, "11 s", **{**demand, "exceedance": 0.0})
+
+
 def test_more_stroke_allows_more_sea() -> None:
     rig = rw.load_rig(rw.rig.example("osprey-sound"))
     assert rig.sea is not None

@@ -119,7 +119,7 @@ def test_a_land_rig_has_neither() -> None:
         ("exceedance = 0.01", "exceedence = 0.01", "did you mean 'exceedance'"),
         ('peak_period = "11 s"', 'peak_period = "0.1 s"', "sea: .*peak_period"),
         ('"10 s", "12 s"', '"12 s", "10 s"', "sea.response: .*periods must rise"),
-        ("ratios = [0.01, ", "ratios = [", "sea.response: .*a ratio for each period"),
+        ("ratios = [0.00, ", "ratios = [", "sea.response: .*a ratio for each period"),
     ],
 )
 def test_wrong_entries_are_named(tmp_path: Path, old: str, new: str, message: str) -> None:
