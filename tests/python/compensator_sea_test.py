@@ -221,6 +221,13 @@ def test_a_limit_needs_a_period() -> None:
         hc.operating_limit(RESPONSE, "11 s", **{**demand, "exceedance": 0.0})
 
 
+def test_next_to_no_stroke_allows_next_to_no_sea() -> None:
+    demand: dict[str, Any] = {"duration": "3 hour", "exceedance": 0.01}
+    limit = hc.operating_limit(RESPONSE, "11 s", half_stroke="1 nm", **demand)
+    assert limit.stroke_governs.all()
+    assert 0.0 < limit.significant_height_si[0] < 1e-7
+
+
 def test_more_stroke_allows_more_sea() -> None:
     rig = rw.load_rig(rw.rig.example("osprey-sound"))
     assert rig.sea is not None

@@ -2,7 +2,6 @@
 #include <boost/math/tools/toms748_solve.hpp>
 #include <cmath>
 #include <cstdint>
-#include <utility>
 
 #include "ropewalk/base/require.hpp"
 #include "ropewalk/compensator/heave.hpp"
@@ -59,30 +58,27 @@ OperatingLimit operating_limit(const HeaveOperator& response, Time peak_period,
   const Excess excess(response, peak_period, factor, demand);
   const double steepest = std::min(to_si(SteepestHeight::formula(peak_period)),
                                    argument::significant_height.admissible.high);
+  const auto limit_at = [&](double height, bool stroke_governs) {
+    const Length found = from_si<Length>(height);
+    return OperatingLimit{.significant_height = found,
+                          .peak_factor = excess.peak_factor(found),
+                          .stroke_governs = stroke_governs};
+  };
   // The peak factor of a rising sea may make heave fall for a stretch: the first crossing counts.
   constexpr int steps = 48;
-  double low = 0.0;
+  double low = 1e-9 * steepest;
+  if (excess(low) > 0.0) return limit_at(low, true);  // next to no stroke, next to no sea
   for (int i = 1; i <= steps; ++i) {
     const double high = steepest * static_cast<double>(i) / steps;
     if (excess(high) > 0.0) {
-      const double start = std::max(low, 1e-9 * steepest);
-      // Next to no stroke at all leaves next to no sea.
-      std::uintmax_t tries = excess(start) > 0.0 ? 0 : 100;
-      const auto [a, b] = tries == 0 ? std::pair(start, start)
-                                     : boost::math::tools::toms748_solve(
-                                           excess, start, high,
-                                           boost::math::tools::eps_tolerance<double>(40), tries);
-      const Length height = from_si<Length>(0.5 * (a + b));
-      return {.significant_height = height,
-              .peak_factor = excess.peak_factor(height),
-              .stroke_governs = true};
+      std::uintmax_t tries = 100;
+      const auto [a, b] = boost::math::tools::toms748_solve(
+          excess, low, high, boost::math::tools::eps_tolerance<double>(40), tries);
+      return limit_at(0.5 * (a + b), true);
     }
     low = high;
   }
-  const Length height = from_si<Length>(steepest);
-  return {.significant_height = height,
-          .peak_factor = excess.peak_factor(height),
-          .stroke_governs = false};
+  return limit_at(steepest, false);
 }
 
 }  // namespace ropewalk::compensator
