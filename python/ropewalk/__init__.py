@@ -5,9 +5,9 @@
 >>> print(f"{pressure.to('psi'):.1f}")
 960.0 pound_force_per_square_inch
 
-Subjects are modules: `sheave`, `reeving`, `drum`, `rope`, `fatigue`, `design_factor`,
-`drillstring`, `work`; on top of them stand `rig` and `study`. `units` is the pint registry in use,
-`Q` makes a quantity, `si` is the same functions on plain SI numbers.
+Subjects are modules: `sheave`, `reeving`, `drum`, `compensator`, `rope`, `fatigue`,
+`design_factor`, `drillstring`, `work`; on top of them stand `rig` and `study`. `units` is the pint
+registry in use, `Q` makes a quantity, `si` is the same functions on plain SI numbers.
 
 Nothing is loaded before it is used, and importing changes no state outside this package.
 """
@@ -21,6 +21,7 @@ if TYPE_CHECKING:
     import pint
 
     from ropewalk import (
+        compensator,
         design_factor,
         drillstring,
         drum,
@@ -39,6 +40,7 @@ if TYPE_CHECKING:
     )
     from ropewalk._units import Q, Quantity, QuantityLike
     from ropewalk._version import __version__
+    from ropewalk.compensator import Compensator, SeaState
     from ropewalk.drillstring import DrillString
     from ropewalk.drum import Drum
     from ropewalk.errors import RopewalkError
@@ -58,6 +60,7 @@ if TYPE_CHECKING:
 
 __all__ = [
     "Campaign",
+    "Compensator",
     "DrillString",
     "Drum",
     "Q",
@@ -67,9 +70,11 @@ __all__ = [
     "Rig",
     "Rope",
     "RopewalkError",
+    "SeaState",
     "SlipCutProgram",
     "__version__",
     "compare_programs",
+    "compensator",
     "design_factor",
     "drillstring",
     "drum",
@@ -93,6 +98,7 @@ __all__ = [
 ]
 
 _SUBMODULES = {
+    "compensator",
     "design_factor",
     "drillstring",
     "drum",
@@ -111,6 +117,8 @@ _SUBMODULES = {
 }
 _HOMES = {
     "Campaign": "line",
+    "Compensator": "compensator",
+    "SeaState": "compensator",
     "DrillString": "drillstring",
     "SlipCutProgram": "line",
     "compare_programs": "line",

@@ -21,6 +21,7 @@ SUBJECTS = {
     "sheave",
     "reeving",
     "drum",
+    "compensator",
     "fatigue",
     "design_factor",
     "drillstring",

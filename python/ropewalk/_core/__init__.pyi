@@ -7,6 +7,7 @@ from . import rope
 from . import sheave
 from . import reeving
 from . import drum
+from . import compensator
 from . import fatigue
 from . import design_factor
 from . import drillstring
@@ -14,6 +15,7 @@ from . import work
 from . import line
 
 __all__: list[str] = [
+    "compensator",
     "design_factor",
     "drillstring",
     "drum",

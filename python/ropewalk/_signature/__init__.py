@@ -12,6 +12,7 @@ share it). The same argument has the same name and role everywhere.
 from __future__ import annotations
 
 from ropewalk._signature import (
+    compensator,
     design_factor,
     drillstring,
     drum,
@@ -27,7 +28,17 @@ from ropewalk._signature.roles import ROLES
 
 __all__ = ["PARAMETERS", "ROLES", "SIGNATURES", "Parameter", "Role", "Signature"]
 
-_SUBJECTS = (sheave, reeving, drum, rope, fatigue, design_factor, drillstring, work)
+_SUBJECTS = (
+    sheave,
+    reeving,
+    drum,
+    compensator,
+    rope,
+    fatigue,
+    design_factor,
+    drillstring,
+    work,
+)
 
 
 def _merged_parameters() -> dict[str, Parameter]:
