@@ -6,6 +6,8 @@ void bind_rope(py::module_& core);
 void bind_sheave(py::module_& core);
 void bind_reeving(py::module_& core);
 void bind_drum(py::module_& core);
+void bind_mast(py::module_& core);
+void bind_suspension(py::module_& core);
 void bind_fatigue(py::module_& core);
 void bind_design_factor(py::module_& core);
 void bind_drillstring(py::module_& core);
@@ -23,6 +25,8 @@ PYBIND11_MODULE(_core, core) {
   bind_sheave(core);
   bind_reeving(core);
   bind_drum(core);
+  bind_mast(core);
+  bind_suspension(core);
   bind_fatigue(core);
   bind_design_factor(core);
   bind_drillstring(core);

@@ -5,9 +5,9 @@
 >>> print(f"{pressure.to('psi'):.1f}")
 960.0 pound_force_per_square_inch
 
-Subjects are modules: `sheave`, `reeving`, `drum`, `rope`, `fatigue`, `design_factor`,
-`drillstring`, `work`; on top of them stand `rig` and `study`. `units` is the pint registry in use,
-`Q` makes a quantity, `si` is the same functions on plain SI numbers.
+Subjects are modules: `sheave`, `reeving`, `drum`, `mast`, `suspension`, `rope`, `fatigue`,
+`design_factor`, `drillstring`, `work`; on top of them stand `rig` and `study`. `units` is the pint
+registry in use, `Q` makes a quantity, `si` is the same functions on plain SI numbers.
 
 Nothing is loaded before it is used, and importing changes no state outside this package.
 """
@@ -27,6 +27,7 @@ if TYPE_CHECKING:
         errors,
         fatigue,
         line,
+        mast,
         plot,
         reeving,
         rig,
@@ -34,6 +35,7 @@ if TYPE_CHECKING:
         sheave,
         si,
         study,
+        suspension,
         testing,
         work,
     )
@@ -49,10 +51,12 @@ if TYPE_CHECKING:
         optimize_program,
         run_line,
     )
+    from ropewalk.mast import Mast
     from ropewalk.reeving import Reeving
     from ropewalk.rig import Rig, load_rig
     from ropewalk.rope import Rope
     from ropewalk.study.sheave_life import sheave_life
+    from ropewalk.suspension import Suspension
 
     units: pint.UnitRegistry[Any]
 
@@ -60,6 +64,7 @@ __all__ = [
     "Campaign",
     "DrillString",
     "Drum",
+    "Mast",
     "Q",
     "Quantity",
     "QuantityLike",
@@ -68,6 +73,7 @@ __all__ = [
     "Rope",
     "RopewalkError",
     "SlipCutProgram",
+    "Suspension",
     "__version__",
     "compare_programs",
     "design_factor",
@@ -77,6 +83,7 @@ __all__ = [
     "fatigue",
     "line",
     "load_rig",
+    "mast",
     "optimize_program",
     "plot",
     "reeving",
@@ -87,6 +94,7 @@ __all__ = [
     "sheave_life",
     "si",
     "study",
+    "suspension",
     "testing",
     "units",
     "work",
@@ -99,6 +107,7 @@ _SUBMODULES = {
     "errors",
     "fatigue",
     "line",
+    "mast",
     "plot",
     "reeving",
     "rig",
@@ -106,6 +115,7 @@ _SUBMODULES = {
     "sheave",
     "si",
     "study",
+    "suspension",
     "testing",
     "work",
 }
@@ -117,6 +127,7 @@ _HOMES = {
     "optimize_program": "line",
     "run_line": "line",
     "Drum": "drum",
+    "Mast": "mast",
     "Q": "_units",
     "Quantity": "_units",
     "QuantityLike": "_units",
@@ -124,6 +135,7 @@ _HOMES = {
     "Rig": "rig",
     "Rope": "rope",
     "RopewalkError": "errors",
+    "Suspension": "suspension",
     "__version__": "_version",
     "load_rig": "rig",
     "sheave_life": "study",

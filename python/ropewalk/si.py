@@ -18,13 +18,26 @@ if TYPE_CHECKING:
         drillstring,
         drum,
         fatigue,
+        mast,
         reeving,
         rope,
         sheave,
+        suspension,
         work,
     )
 
-__all__ = ["design_factor", "drillstring", "drum", "fatigue", "reeving", "rope", "sheave", "work"]
+__all__ = [
+    "design_factor",
+    "drillstring",
+    "drum",
+    "fatigue",
+    "mast",
+    "reeving",
+    "rope",
+    "sheave",
+    "suspension",
+    "work",
+]
 
 
 def __getattr__(name: str) -> Any:

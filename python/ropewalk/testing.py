@@ -38,6 +38,7 @@ _UNITS = {
     "torque": ("N*m", "kN*m", "ft*lbf"),
     "force_per_length": ("N/m", "kN/m", "lbf/ft"),
     "mass_per_length": ("kg/m", "lb/ft"),
+    "damping": ("N*s/m", "kN*s/m", "lbf*s/in"),
 }
 
 

@@ -21,6 +21,8 @@ SUBJECTS = {
     "sheave",
     "reeving",
     "drum",
+    "mast",
+    "suspension",
     "fatigue",
     "design_factor",
     "drillstring",

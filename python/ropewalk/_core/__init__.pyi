@@ -7,6 +7,8 @@ from . import rope
 from . import sheave
 from . import reeving
 from . import drum
+from . import mast
+from . import suspension
 from . import fatigue
 from . import design_factor
 from . import drillstring
@@ -19,10 +21,12 @@ __all__: list[str] = [
     "drum",
     "fatigue",
     "line",
+    "mast",
     "reeving",
     "rope",
     "sheave",
     "signatures",
+    "suspension",
     "table",
     "work",
 ]

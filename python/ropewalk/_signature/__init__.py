@@ -16,10 +16,12 @@ from ropewalk._signature import (
     drillstring,
     drum,
     fatigue,
+    mast,
     parameters,
     reeving,
     rope,
     sheave,
+    suspension,
     work,
 )
 from ropewalk._signature.records import Parameter, Role, Signature
@@ -27,7 +29,18 @@ from ropewalk._signature.roles import ROLES
 
 __all__ = ["PARAMETERS", "ROLES", "SIGNATURES", "Parameter", "Role", "Signature"]
 
-_SUBJECTS = (sheave, reeving, drum, rope, fatigue, design_factor, drillstring, work)
+_SUBJECTS = (
+    sheave,
+    reeving,
+    drum,
+    mast,
+    suspension,
+    rope,
+    fatigue,
+    design_factor,
+    drillstring,
+    work,
+)
 
 
 def _merged_parameters() -> dict[str, Parameter]:

@@ -23,6 +23,7 @@ FREQUENCY = Role("frequency", "Hz", (0, 0, -1, 0), "1/min", "a frequency")
 TORQUE = Role("torque", "N*m", (2, 1, -2, -1), "ft*lbf", "a torque")
 FORCE_PER_LENGTH = Role("force per length", "N/m", (0, 1, -2, 0), "lbf/ft", "a force per length")
 MASS_PER_LENGTH = Role("mass per length", "kg/m", (-1, 1, 0, 0), "lb/ft", "a mass per length")
+DAMPING = Role("damping", "N*s/m", (0, 1, -1, 0), "lbf*s/in", "a damping")
 
 #: Every role by its identifier, ``"angular_velocity"``.
 ROLES = {

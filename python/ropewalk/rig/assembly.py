@@ -18,6 +18,7 @@ from ropewalk.rig.line_parts import (
     make_practice,
     make_string_up,
 )
+from ropewalk.rig.mast_parts import LoadPath, RatedMast, make_load_path, make_mast
 from ropewalk.rig.operations import make_operations, make_strings
 from ropewalk.rig.plan import SERVICES, Operation
 
@@ -93,7 +94,8 @@ class Limits:
 class Rig:
     """A hoist: rope, reeving, blocks, strings, well plan. Made by `load_rig`.
 
-    Drum, string-up of the line and present program are None where the file does not have them.
+    Drum, string-up of the line, present program, mast and suspension are None where the file does
+    not have them.
     """
 
     name: str
@@ -111,6 +113,8 @@ class Rig:
     drum: DrumShape | None = None
     line: StringUp | None = None
     program: Practice | None = None
+    mast: RatedMast | None = None
+    suspension: LoadPath | None = None
 
     @property
     def travel(self) -> float:
@@ -129,6 +133,12 @@ class Rig:
     def stuck_hook_load(self) -> float:
         """Hook load of the allowed pull on a string stuck at the end of the heaviest trip, N."""
         return self.heaviest_trip.heaviest_hook_load(self.block.weight) + self.limits.overpull
+
+    @property
+    def largest_hook_load(self) -> float:
+        """Largest hook load of the plan and of the allowed pull on a stuck string, N."""
+        planned = [one.heaviest_hook_load(self.block.weight) for one in self.operations]
+        return max(*planned, self.stuck_hook_load)
 
 
 def load_rig(path: str | Path) -> Rig:
@@ -199,6 +209,8 @@ def _assemble(file: RigFile) -> Rig:
         drum=make_drum(file.drum),
         line=make_string_up(file.line, file.reeving.lines, file.reeving.lead_sheaves),
         program=make_practice(file.program),
+        mast=make_mast(file.mast),
+        suspension=make_load_path(file.suspension, file.block.weight),
     )
 
 

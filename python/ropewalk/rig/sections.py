@@ -22,6 +22,7 @@ from ropewalk.rig._fields import (
     Share,
 )
 from ropewalk.rig.line_sections import DrumSection, LineSection, ProgramSection
+from ropewalk.rig.mast_sections import MastSection, SuspensionSection
 from ropewalk.rig.plan_sections import MudSection, Operations, Strings
 
 
@@ -141,3 +142,5 @@ class RigFile(Section):
     drum: DrumSection | None = None
     line: LineSection | None = None
     program: ProgramSection | None = None
+    mast: MastSection | None = None
+    suspension: SuspensionSection | None = None
