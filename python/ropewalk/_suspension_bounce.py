@@ -62,7 +62,7 @@ class HookBounce:
     ...     "6000 lbf", "1500 lbf/in", overpull="3000 lbf", damping_up="90 lbf*s/in"
     ... )
     >>> print(f"{damped.jump.to('in'):.2f}, settled in {damped.settled('0.1 in').to('s'):.2f}")
-    2.74 inch, settled in 0.85 second
+    2.76 inch, settled in 1.05 second
     """
 
     def __init__(

@@ -40,8 +40,8 @@ class Part:
     Examples
     --------
     >>> import ropewalk as rw
-    >>> rw.suspension.Part("elevator", rating="250 short_ton_force", weight="600 lbf")
-    Part('elevator', '2224110.80763025 N', '2668.9329691563 N')
+    >>> rw.suspension.Part("elevator", rating="2250 kN", weight="3 kN")
+    Part('elevator', '2250000.0 N', '3000.0 N')
     """
 
     name: str
