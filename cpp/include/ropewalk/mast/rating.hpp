@@ -79,8 +79,8 @@ struct Std4aCapacity {
                                          argument::tools_weight, argument::extra_leg_load};
 
   static constexpr Force formula(Force hook_load, Force crown_block_weight, Force tools_weight,
-                                 Force extra_leg_load) noexcept {
-    return 1.5 * (hook_load + crown_block_weight + tools_weight + 4.0 * extra_leg_load);
+                                 Force extra) noexcept {
+    return 1.5 * (hook_load + crown_block_weight + tools_weight + 4.0 * extra);
   }
 };
 inline constexpr Model<Std4aCapacity> std_4a_capacity{};

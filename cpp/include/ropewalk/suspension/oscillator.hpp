@@ -73,8 +73,8 @@ struct Overshoot {
   static constexpr std::string_view name = "suspension.overshoot";
   static constexpr std::tuple parameters{argument::damping_ratio};
 
-  static Number formula(Number damping_ratio) noexcept {
-    const double zeta = to_si(damping_ratio);
+  static Number formula(Number ratio) noexcept {
+    const double zeta = to_si(ratio);
     if (zeta >= 1.0) return from_si<Number>(0.0);
     return from_si<Number>(std::exp(-pi * zeta / std::sqrt((1.0 - zeta) * (1.0 + zeta))));
   }
