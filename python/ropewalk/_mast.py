@@ -75,8 +75,14 @@ class LegLoads:
     @property
     def governing_leg(self) -> Any:
         """Name of the leg that bears most; of several the first. An array for many loads."""
-        which = self.legs_si.argmax(axis=-1)
+        which = self.bears_most.argmax(axis=-1)
         return LEGS[which] if np.ndim(which) == 0 else np.array(LEGS)[which]
+
+    @property
+    def bears_most(self) -> npt.NDArray[np.bool_]:
+        """True for the leg that bears most, and for those that bear the same but for rounding."""
+        most = self.legs_si.max(axis=-1, keepdims=True)
+        return np.asarray(self.legs_si >= most * (1.0 - 1e-12))
 
     @property
     def equivalent_load(self) -> Quantity:

@@ -31,7 +31,7 @@ def leg_loads(
 ) -> Axes:
     """Draw the base from above with the load of every leg; the drawworks is at the top.
 
-    The area of a disk is the load of the leg; the leg that bears most is hatched. Fast and dead
+    The area of a disk is the load of the leg; legs that bear most are hatched. Fast and dead
     line stand where they pull.
 
     Parameters
@@ -65,10 +65,10 @@ def leg_loads(
     corners = np.array([(-1.0, -1.0), (1.0, -1.0), (1.0, 1.0), (-1.0, 1.0)]) * half
     ax.add_patch(Rectangle(-half, *(2.0 * half), fill=False, edgecolor="#888888", linewidth=1.0))
     heaviest = float(loads.legs_si.max())
-    for name, corner, load, shown in zip(
-        LEGS, corners, loads.legs_si, loads.legs.m_as(force_unit), strict=True
+    for name, corner, load, governs in zip(
+        LEGS, corners, loads.legs_si, loads.bears_most, strict=True
     ):
-        governs = name == loads.governing_leg
+        shown = to_quantity(load, "force").m_as(force_unit)
         radius = 0.34 * half.min() * np.sqrt(max(load, 0.0) / heaviest) if heaviest > 0.0 else 0.0
         ax.add_patch(
             Circle(
