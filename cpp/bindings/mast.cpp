@@ -27,25 +27,27 @@ LegShares make_leg_shares(const SiArgument& base_width, const SiArgument& base_d
 }
 
 /// Loads of the legs on a new last axis, one row per row of the loads.
-py::array_t<double> leg_loads(const LegShares& shares, const SiArgument& central,
-                              const SiArgument& dead_line, const SiArgument& fast_line) {
+py::array_t<double> leg_loads(const LegShares& shares, const SiArgument& lines_pull,
+                              const SiArgument& crown_block_weight, const SiArgument& dead_line,
+                              const SiArgument& fast_line) {
   constexpr std::string_view where = "mast.Mast.leg_loads";
-  const Columns columns(where, {{"central", "N", central.value},
-                                {"dead_line", "N", dead_line.value},
-                                {"fast_line", "N", fast_line.value}});
+  const std::vector<Columns::Named> given{{"lines_pull", "N", lines_pull.value},
+                                          {"crown_block_weight", "N", crown_block_weight.value},
+                                          {"dead_line", "N", dead_line.value},
+                                          {"fast_line", "N", fast_line.value}};
+  const Columns columns(where, given);
   const py::array_t<double> rows = columns.make_values();
   std::vector<py::ssize_t> shape(rows.shape(), rows.shape() + rows.ndim());
   shape.push_back(static_cast<py::ssize_t>(mast::legs));
   py::array_t<double> result(shape);
   double* out = result.mutable_data();
   for (std::size_t i = 0; i < columns.rows(); ++i) {
-    const std::vector<double> row = columns.row(i);
-    for (const double one : row)
-      require(where, params::hook_load.named("load"), from_si<Force>(one));
-    for (const Force leg :
-         shares.loads(from_si<Force>(row[0]), from_si<Force>(row[1]), from_si<Force>(row[2]))) {
-      *out++ = to_si(leg);
+    std::vector<Force> row;
+    for (std::size_t j = 0; j < given.size(); ++j) {
+      row.push_back(from_si<Force>(columns.columns()[j].at(i)));
+      require(where, params::hook_load.named(given[j].name), row.back());
     }
+    for (const Force leg : shares.loads(row[0] + row[1], row[2], row[3])) *out++ = to_si(leg);
   }
   return result;
 }
@@ -67,7 +69,8 @@ void bind_mast(py::module_& core) {
            py::arg("fast_line_along"))
       .def_property_readonly("dead_line", &LegShares::dead_line)
       .def_property_readonly("fast_line", &LegShares::fast_line)
-      .def("loads", &leg_loads, py::arg("central"), py::arg("dead_line"), py::arg("fast_line"),
+      .def("loads", &leg_loads, py::arg("lines_pull"), py::arg("crown_block_weight"),
+           py::arg("dead_line"), py::arg("fast_line"),
            "Load [N] of legs A, B, C, D on the last axis.");
 }
 

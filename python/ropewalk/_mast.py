@@ -270,17 +270,17 @@ class Mast:
         on_legs: QuantityLike | None,
     ) -> LegLoads:
         where = f"{_WHERE}.leg_loads"
-        central = pull
+        weight = 0.0
         if crown_block_weight is not None:
-            central = pull + to_si(where, "crown_block_weight", crown_block_weight, "force")
-        legs = self._shares().loads(central, dead_line, fast_line)
+            weight = to_si(where, "crown_block_weight", crown_block_weight, "force")
+        legs = self._shares().loads(pull, weight, dead_line, fast_line)
         if on_legs is not None:
             also = to_si(where, "on_legs", on_legs, "force")
             if np.shape(also) != (len(LEGS),) or not np.all(np.isfinite(also)):
                 text = f"on_legs must be four forces, of legs A, B, C, D, got {on_legs!r}"
                 raise InadmissibleError(f"{where}(): {text}", where, "on_legs")
             legs = legs + also
-        return LegLoads(legs, central, dead_line, fast_line)
+        return LegLoads(legs, pull + weight, dead_line, fast_line)
 
 
 def _place(field: str, place: Place, base: tuple[Any, Any]) -> tuple[Any, Any]:

@@ -4,8 +4,11 @@ from __future__ import annotations
 
 from typing import Any
 
+import numpy as np
+
 from ropewalk import _core
 from ropewalk._border import Quantity, QuantityLike, arguments, to_quantity, to_si
+from ropewalk.errors import InadmissibleError
 
 __all__ = ["HookBounce"]
 
@@ -79,6 +82,10 @@ class HookBounce:
         weight, rate, pull = arguments(
             _WHERE, sprung_weight=sprung_weight, spring_rate=spring_rate, overpull=overpull
         )
+
+        if np.ndim(pull) or not np.isfinite(pull):
+            text = f"overpull must be one finite force, got {overpull!r}"
+            raise InadmissibleError(f"{_WHERE}(): {text}", _WHERE, "overpull")
 
         def optional(field: str, value: QuantityLike | None, role: str) -> Any:
             return 0.0 if value is None else to_si(_WHERE, field, value, role)

@@ -11,6 +11,7 @@ import numpy as np
 from ropewalk import _core
 from ropewalk._border import Quantity, QuantityLike, to_quantity, to_si
 from ropewalk._names import to_name
+from ropewalk._suspension_train import Part
 from ropewalk.errors import InadmissibleError
 
 __all__ = [
@@ -49,6 +50,34 @@ class ElevatorType:
     carries_string: bool
     source: str
     standing: str
+
+    def part(self, rating: QuantityLike, weight: QuantityLike) -> Part:
+        """Make an elevator of this type a part of a load path.
+
+        Parameters
+        ----------
+        rating
+            From the nameplate of the elevator at hand; of a worn one what its maker still allows.
+        weight
+            Its own weight.
+
+        Raises
+        ------
+        InadmissibleError
+            If the type is for single joints: it must not hang a string.
+
+        Examples
+        --------
+        >>> import ropewalk as rw
+        >>> usual = rw.suspension.elevators_for("collared casing")[0]
+        >>> usual.part("250 short_ton_force", "1.1 kip").name
+        'square shoulder elevator'
+        """
+        if not self.carries_string:
+            where = "suspension.ElevatorType.part"
+            text = f"kind = {self.kind!r} is for single joints or stands, not for a string"
+            raise InadmissibleError(f"{where}(): {text}", where, "kind")
+        return Part(f"{self.kind} elevator", rating, weight)
 
 
 def _type(record: dict[str, Any]) -> ElevatorType:

@@ -26,7 +26,7 @@ _WHERE = "suspension.Suspension"
 
 @dataclass(frozen=True, init=False, repr=False, slots=True)
 class Part:
-    """One part that hangs on the lines: traveling block, hook, top drive, links, elevator.
+    """One part that hangs on the lines: block, hook or hook block, top drive, links, elevator.
 
     Parameters
     ----------
@@ -236,6 +236,12 @@ class Suspension:
         self.mast_si = _optional_force("mast", mast)
         self.crown_block_si = _optional_force("crown_block", crown_block)
         self.line_si = _optional_force("line", line)
+
+    def __repr__(self) -> str:
+        fixed = (("crown_block", self.crown_block_si), ("mast", self.mast_si))
+        named = [*fixed, ("line", self.line_si)]
+        ratings = "".join(f", {name}='{si!r} N'" for name, si in named if si is not None)
+        return f"Suspension({list(self.hanging)!r}{ratings})"
 
     @property
     def weight(self) -> Quantity:

@@ -212,7 +212,7 @@ def test_a_bounce_pickles_and_answers_many_times_at_once() -> None:
         ({"spring_rate": "0 lbf/in"}, "spring_rate", InadmissibleError),
         ({"spring_rate": "1500 lbf"}, "spring_rate", UnitError),
         ({"overpull": 3000}, "overpull", UnitError),
-        ({"overpull": rw.Q(math.nan, "lbf")}, "start", InadmissibleError),
+        ({"overpull": rw.Q(math.nan, "lbf")}, "overpull", InadmissibleError),
         ({"damping_up": "-1 lbf*s/in"}, "damping_up", InadmissibleError),
         ({"damping_down": "-1 lbf*s/in"}, "damping_down", InadmissibleError),
         ({"damping_up": "1 lbf/in"}, "damping_up", UnitError),

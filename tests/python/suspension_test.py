@@ -188,6 +188,10 @@ def test_elevators_by_tubular() -> None:
         for tubular in one.tubulars:
             assert one in rw.suspension.elevators_for(tubular)
     assert [one.kind for one in types if not one.carries_string] == ["single joint"]
+    slip_type = rw.suspension.elevators_for("flush-joint casing")[0].part("350 kip", "2 kip")
+    assert_close(slip_type.rating, "350 kip")
+    with pytest.raises(InadmissibleError, match="single joints"):
+        rw.suspension.elevators_for("single joint of casing")[0].part("2 kip", "0.1 kip")
     bore = rw.suspension.elevator_bore("4 EU")
     assert rw.suspension.elevator_bore("4-1/2 IEU") == bore
     assert_close(bore.bore, "4.78125 in")
@@ -287,6 +291,9 @@ def test_load_paths_that_cannot_be_are_refused() -> None:
 def test_parts_are_plain_data() -> None:
     part = Part("hook", "350 kip", "6 kip")
     assert eval(repr(part), {"Part": Part}) == part
+    suspension = Suspension(usual(), mast="650 kip")
+    twin = eval(repr(suspension), {"Part": Part, "Suspension": Suspension})
+    assert (twin.hanging, twin.mast_si) == (suspension.hanging, suspension.mast_si)
     assert_close(part.rating, "350 kip")
     assert_close(part.weight, "6 kip")
 

@@ -33,7 +33,8 @@ class LegShares:
     ) -> None: ...
     def loads(
         self,
-        central: float | numpy.typing.ArrayLike,
+        lines_pull: float | numpy.typing.ArrayLike,
+        crown_block_weight: float | numpy.typing.ArrayLike,
         dead_line: float | numpy.typing.ArrayLike,
         fast_line: float | numpy.typing.ArrayLike,
     ) -> numpy.typing.NDArray[numpy.float64]:

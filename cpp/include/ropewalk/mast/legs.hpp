@@ -48,7 +48,7 @@ inline constexpr Parameter<Length> base_depth{"base_depth", base_range};
 class LegShares {
  public:
   /// Throws InadmissibleError naming the field: a base without width, a place outside of it.
-  LegShares(const Layout& layout);  // NOLINT(google-explicit-constructor): a layout has its shares
+  explicit LegShares(const Layout& layout);
 
   [[nodiscard]] const std::array<double, legs>& dead_line() const noexcept { return dead_line_; }
   [[nodiscard]] const std::array<double, legs>& fast_line() const noexcept { return fast_line_; }
