@@ -173,8 +173,9 @@ Time Bounce::settled(Length within) const {
   if (!rest_) {
     throw InadmissibleError(where, "within",
                             "within = " + quantity_text(within) +
-                                " is never kept: without damping and friction the hook does not "
-                                "come to rest");
+                                " is never kept: with no or next to no damping and friction the "
+                                "hook does not come to rest in the " +
+                                std::to_string(most_swings) + " swings followed");
   }
   if (to_si(within) < followed_to_) {
     throw InadmissibleError(where, "within",
