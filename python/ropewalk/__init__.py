@@ -5,9 +5,9 @@
 >>> print(f"{pressure.to('psi'):.1f}")
 960.0 pound_force_per_square_inch
 
-Subjects are modules: `sheave`, `reeving`, `drum`, `compensator`, `rope`, `fatigue`,
-`design_factor`, `drillstring`, `work`; on top of them stand `rig` and `study`. `units` is the pint
-registry in use, `Q` makes a quantity, `si` is the same functions on plain SI numbers.
+Subjects are modules: `sheave`, `reeving`, `drum`, `compensator`, `mast`, `suspension`, `rope`,
+`fatigue`, `design_factor`, `drillstring`, `work`; on top of them stand `rig` and `study`. `units`
+is the pint registry in use, `Q` makes a quantity, `si` is the same functions on plain SI numbers.
 
 Nothing is loaded before it is used, and importing changes no state outside this package.
 """
@@ -28,6 +28,7 @@ if TYPE_CHECKING:
         errors,
         fatigue,
         line,
+        mast,
         plot,
         reeving,
         rig,
@@ -35,6 +36,7 @@ if TYPE_CHECKING:
         sheave,
         si,
         study,
+        suspension,
         testing,
         work,
     )
@@ -51,10 +53,12 @@ if TYPE_CHECKING:
         optimize_program,
         run_line,
     )
+    from ropewalk.mast import Mast
     from ropewalk.reeving import Reeving
     from ropewalk.rig import Rig, load_rig
     from ropewalk.rope import Rope
     from ropewalk.study.sheave_life import sheave_life
+    from ropewalk.suspension import Suspension
 
     units: pint.UnitRegistry[Any]
 
@@ -63,6 +67,7 @@ __all__ = [
     "Compensator",
     "DrillString",
     "Drum",
+    "Mast",
     "Q",
     "Quantity",
     "QuantityLike",
@@ -72,6 +77,7 @@ __all__ = [
     "RopewalkError",
     "SeaState",
     "SlipCutProgram",
+    "Suspension",
     "__version__",
     "compare_programs",
     "compensator",
@@ -82,6 +88,7 @@ __all__ = [
     "fatigue",
     "line",
     "load_rig",
+    "mast",
     "optimize_program",
     "plot",
     "reeving",
@@ -92,6 +99,7 @@ __all__ = [
     "sheave_life",
     "si",
     "study",
+    "suspension",
     "testing",
     "units",
     "work",
@@ -105,6 +113,7 @@ _SUBMODULES = {
     "errors",
     "fatigue",
     "line",
+    "mast",
     "plot",
     "reeving",
     "rig",
@@ -112,6 +121,7 @@ _SUBMODULES = {
     "sheave",
     "si",
     "study",
+    "suspension",
     "testing",
     "work",
 }
@@ -125,6 +135,7 @@ _HOMES = {
     "optimize_program": "line",
     "run_line": "line",
     "Drum": "drum",
+    "Mast": "mast",
     "Q": "_units",
     "Quantity": "_units",
     "QuantityLike": "_units",
@@ -132,6 +143,7 @@ _HOMES = {
     "Rig": "rig",
     "Rope": "rope",
     "RopewalkError": "errors",
+    "Suspension": "suspension",
     "__version__": "_version",
     "load_rig": "rig",
     "sheave_life": "study",

@@ -19,9 +19,11 @@ if TYPE_CHECKING:
         drillstring,
         drum,
         fatigue,
+        mast,
         reeving,
         rope,
         sheave,
+        suspension,
         work,
     )
 
@@ -31,9 +33,11 @@ __all__ = [
     "drillstring",
     "drum",
     "fatigue",
+    "mast",
     "reeving",
     "rope",
     "sheave",
+    "suspension",
     "work",
 ]
 

@@ -22,6 +22,8 @@ SUBJECTS = {
     "reeving",
     "drum",
     "compensator",
+    "mast",
+    "suspension",
     "fatigue",
     "design_factor",
     "drillstring",

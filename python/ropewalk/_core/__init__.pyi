@@ -8,6 +8,8 @@ from . import sheave
 from . import reeving
 from . import drum
 from . import compensator
+from . import mast
+from . import suspension
 from . import fatigue
 from . import design_factor
 from . import drillstring
@@ -21,10 +23,12 @@ __all__: list[str] = [
     "drum",
     "fatigue",
     "line",
+    "mast",
     "reeving",
     "rope",
     "sheave",
     "signatures",
+    "suspension",
     "table",
     "work",
 ]

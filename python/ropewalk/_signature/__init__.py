@@ -17,10 +17,12 @@ from ropewalk._signature import (
     drillstring,
     drum,
     fatigue,
+    mast,
     parameters,
     reeving,
     rope,
     sheave,
+    suspension,
     work,
 )
 from ropewalk._signature.records import Parameter, Role, Signature
@@ -33,6 +35,8 @@ _SUBJECTS = (
     reeving,
     drum,
     compensator,
+    mast,
+    suspension,
     rope,
     fatigue,
     design_factor,

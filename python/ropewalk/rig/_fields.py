@@ -58,6 +58,8 @@ Energy = Annotated[float, _reader("energy"), _POSITIVE]
 Speed = Annotated[float, _reader("speed"), _POSITIVE]
 Acceleration = Annotated[float, _reader("acceleration"), _POSITIVE]
 Density = Annotated[float, _reader("density"), _NOT_NEGATIVE]
+ForcePerLength = Annotated[float, _reader("force_per_length"), _POSITIVE]
+Damping = Annotated[float, _reader("damping"), _NOT_NEGATIVE]
 MassPerLength = Annotated[float, _reader("mass_per_length"), _NOT_NEGATIVE]
 
 
