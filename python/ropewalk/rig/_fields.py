@@ -52,6 +52,8 @@ Power = Annotated[float, _reader("power"), _POSITIVE]
 Energy = Annotated[float, _reader("energy"), _POSITIVE]
 Speed = Annotated[float, _reader("speed"), _POSITIVE]
 Acceleration = Annotated[float, _reader("acceleration"), _POSITIVE]
+AngularVelocity = Annotated[float, _reader("angular_velocity"), _POSITIVE]
+MomentOfInertia = Annotated[float, _reader("moment_of_inertia"), _NOT_NEGATIVE]
 Density = Annotated[float, _reader("density"), _NOT_NEGATIVE]
 MassPerLength = Annotated[float, _reader("mass_per_length"), _NOT_NEGATIVE]
 

@@ -38,6 +38,7 @@ ROPEWALK_QUANTITY(Angle, "rad", 0, 0, 0, 1)
 ROPEWALK_QUANTITY(AngularVelocity, "rad/s", 0, 0, -1, 1)
 ROPEWALK_QUANTITY(Frequency, "Hz", 0, 0, -1, 0)
 ROPEWALK_QUANTITY(Torque, "N*m/rad", 2, 1, -2, -1)
+ROPEWALK_QUANTITY(MomentOfInertia, "kg*m2/rad2", 2, 1, 0, -2)
 ROPEWALK_QUANTITY(ForcePerLength, "N/m", 0, 1, -2, 0)
 ROPEWALK_QUANTITY(MassPerLength, "kg/m", -1, 1, 0, 0)
 #undef ROPEWALK_QUANTITY
