@@ -15,6 +15,7 @@ from typing import TYPE_CHECKING, Any
 if TYPE_CHECKING:
     from ropewalk._core import (
         design_factor,
+        drawworks,
         drillstring,
         drum,
         fatigue,
@@ -24,7 +25,17 @@ if TYPE_CHECKING:
         work,
     )
 
-__all__ = ["design_factor", "drillstring", "drum", "fatigue", "reeving", "rope", "sheave", "work"]
+__all__ = [
+    "design_factor",
+    "drawworks",
+    "drillstring",
+    "drum",
+    "fatigue",
+    "reeving",
+    "rope",
+    "sheave",
+    "work",
+]
 
 
 def __getattr__(name: str) -> Any:
