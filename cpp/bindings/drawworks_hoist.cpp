@@ -105,7 +105,7 @@ Stroke one_stroke(const Hoist& on, bool up, int gear, double hook_load,
                   const drawworks::Travel& travel, const drawworks::Limits& limits) {
   const Force load = from_si<Force>(hook_load);
   if (!up) return drawworks::lower(on, load, travel, limits);
-  return gear > 0 ? drawworks::hoist(on, load, travel, limits, gear)
+  return gear != 0 ? drawworks::hoist(on, load, travel, limits, gear)
                   : drawworks::hoist(on, load, travel, limits);
 }
 

@@ -5,9 +5,9 @@
 >>> print(f"{pressure.to('psi'):.1f}")
 960.0 pound_force_per_square_inch
 
-Subjects are modules: `sheave`, `reeving`, `drum`, `rope`, `fatigue`, `design_factor`,
-`drillstring`, `work`; on top of them stand `rig` and `study`. `units` is the pint registry in use,
-`Q` makes a quantity, `si` is the same functions on plain SI numbers.
+Subjects are modules: `sheave`, `reeving`, `drum`, `drawworks`, `rope`, `fatigue`,
+`design_factor`, `drillstring`, `work`; on top of them stand `rig` and `study`. `units` is the pint
+registry in use, `Q` makes a quantity, `si` is the same functions on plain SI numbers.
 
 Nothing is loaded before it is used, and importing changes no state outside this package.
 """
@@ -22,6 +22,7 @@ if TYPE_CHECKING:
 
     from ropewalk import (
         design_factor,
+        drawworks,
         drillstring,
         drum,
         errors,
@@ -52,6 +53,7 @@ if TYPE_CHECKING:
     from ropewalk.reeving import Reeving
     from ropewalk.rig import Rig, load_rig
     from ropewalk.rope import Rope
+    from ropewalk.study.lines_strung import lines_strung
     from ropewalk.study.sheave_life import sheave_life
 
     units: pint.UnitRegistry[Any]
@@ -71,11 +73,13 @@ __all__ = [
     "__version__",
     "compare_programs",
     "design_factor",
+    "drawworks",
     "drillstring",
     "drum",
     "errors",
     "fatigue",
     "line",
+    "lines_strung",
     "load_rig",
     "optimize_program",
     "plot",
@@ -94,6 +98,7 @@ __all__ = [
 
 _SUBMODULES = {
     "design_factor",
+    "drawworks",
     "drillstring",
     "drum",
     "errors",
@@ -125,6 +130,7 @@ _HOMES = {
     "Rope": "rope",
     "RopewalkError": "errors",
     "__version__": "_version",
+    "lines_strung": "study",
     "load_rig": "rig",
     "sheave_life": "study",
 }

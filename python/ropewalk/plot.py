@@ -4,6 +4,12 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING, Any
 
+from ropewalk._plot_drawworks import (
+    lines_strung_figure,
+    lines_trade_off,
+    load_against_speed,
+    stroke_cycle,
+)
 from ropewalk._plot_drum import drum_layers, fleet_angle_along_drum
 from ropewalk._plot_front import program_front
 from ropewalk._plot_line import damage_strip, line_figure
@@ -22,12 +28,16 @@ __all__ = [
     "fleet_angle_along_drum",
     "life_against_diameter",
     "line_figure",
+    "lines_strung_figure",
+    "lines_trade_off",
+    "load_against_speed",
     "program_front",
     "share_by_operation",
     "share_by_sheave",
     "sheave_life_figure",
     "slip_waterfall",
     "string_up",
+    "stroke_cycle",
 ]
 
 # Told apart without color: line style, marker and shade of gray all differ.

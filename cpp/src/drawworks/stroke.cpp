@@ -76,6 +76,10 @@ class Walk {
       accelerate(-deceleration, length);
     }
     stroke_.time = from_si<Time>(t_);
+    if (stroke_.braked < 0.0 * joule) {
+      stroke_.driven -= stroke_.braked;
+      stroke_.braked = 0.0 * joule;
+    }
   }
 
  private:
@@ -116,11 +120,12 @@ class Walk {
     while (!done() && x_ >= here().end - tiny) next_layer();
   }
 
-  /// The hook keeps its speed, so that what turns gives up some of its energy, or takes some.
+  /// The hook keeps its speed, so that what turns gives up some of its energy to the brakes
+  /// (hoisting), or takes some of what the load would have given them (lowering).
   void next_layer() {
     if (at_ + 1 < layers_.size()) {
       const double turning = layers_[at_ + 1].turning_kinetic - here().turning_kinetic;
-      give(0.5 * turning * v_ * v_);
+      stroke_.braked -= from_si<Energy>(0.5 * turning * v_ * v_);
     }
     ++at_;
   }

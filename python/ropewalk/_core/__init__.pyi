@@ -7,6 +7,7 @@ from . import rope
 from . import sheave
 from . import reeving
 from . import drum
+from . import drawworks
 from . import fatigue
 from . import design_factor
 from . import drillstring
@@ -15,6 +16,7 @@ from . import line
 
 __all__: list[str] = [
     "design_factor",
+    "drawworks",
     "drillstring",
     "drum",
     "fatigue",

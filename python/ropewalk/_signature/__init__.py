@@ -13,6 +13,7 @@ from __future__ import annotations
 
 from ropewalk._signature import (
     design_factor,
+    drawworks,
     drillstring,
     drum,
     fatigue,
@@ -27,7 +28,7 @@ from ropewalk._signature.roles import ROLES
 
 __all__ = ["PARAMETERS", "ROLES", "SIGNATURES", "Parameter", "Role", "Signature"]
 
-_SUBJECTS = (sheave, reeving, drum, rope, fatigue, design_factor, drillstring, work)
+_SUBJECTS = (sheave, reeving, drum, drawworks, rope, fatigue, design_factor, drillstring, work)
 
 
 def _merged_parameters() -> dict[str, Parameter]:

@@ -21,6 +21,7 @@ from ropewalk.rig.assembly import (
     Sheaves,
     load_rig,
 )
+from ropewalk.rig.drawworks_parts import DrawworksParts, hoist, trip
 from ropewalk.rig.file import RigFileError
 from ropewalk.rig.line_parts import DrumShape, Practice, StringUp, Wear
 from ropewalk.rig.plan import Operation
@@ -28,6 +29,7 @@ from ropewalk.rig.practice import Usual, practice
 
 __all__ = [
     "Block",
+    "DrawworksParts",
     "DrumShape",
     "FittedPowerLaw",
     "Life",
@@ -42,8 +44,10 @@ __all__ = [
     "Usual",
     "Wear",
     "example",
+    "hoist",
     "load_rig",
     "practice",
+    "trip",
 ]
 
 

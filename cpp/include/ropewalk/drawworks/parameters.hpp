@@ -43,8 +43,9 @@ inline constexpr Parameter<Speed> speed_limit{
     "speed_limit", above_up_to(0.0 * meter_per_second, 100.0 * meter_per_second, params::guard)};
 inline constexpr Interval acceleration_range =
     above_up_to(from_si<Acceleration>(0.0), 100.0 * meter_per_second_squared, params::guard);
-inline constexpr Parameter<Acceleration> acceleration{"acceleration", acceleration_range};
-inline constexpr Parameter<Acceleration> deceleration{"deceleration", acceleration_range};
+inline constexpr Parameter<Acceleration> start_acceleration{"start_acceleration",
+                                                            acceleration_range};
+inline constexpr Parameter<Acceleration> stop_deceleration{"stop_deceleration", acceleration_range};
 
 // The drum
 /// Of the circle on which the center of the rope lies: twice the radius of its layer.

@@ -14,20 +14,20 @@ namespace ropewalk::drawworks {
 ///
 ///   v_p = min(v, √(2 L / (1/a + 1/d)))
 ///
-/// L  travel        length of the stroke
-/// v  speed_limit   speed that is not exceeded
-/// a  acceleration  after the start
-/// d  deceleration  before the stop, positive
+/// L  travel              length of the stroke
+/// v  speed_limit         speed that is not exceeded
+/// a  start_acceleration
+/// d  stop_deceleration  positive
 ///
 /// Short strokes never reach the limit: speed against time is a triangle. Source: kinematics.
 struct StandPeakSpeed {
   static constexpr std::string_view name = "drawworks.stand_peak_speed";
   static constexpr std::tuple parameters{argument::travel, argument::speed_limit,
-                                         argument::acceleration, argument::deceleration};
+                                         argument::start_acceleration, argument::stop_deceleration};
 
-  static Speed formula(Length travel, Speed speed_limit, Acceleration acceleration,
-                       Acceleration deceleration) noexcept {
-    const auto per_speed = 1.0 / acceleration + 1.0 / deceleration;
+  static Speed formula(Length travel, Speed speed_limit, Acceleration start_acceleration,
+                       Acceleration stop_deceleration) noexcept {
+    const auto per_speed = 1.0 / start_acceleration + 1.0 / stop_deceleration;
     const Speed reached = from_si<Speed>(std::sqrt(to_si(2.0 * travel / per_speed)));
     return std::min(speed_limit, reached);
   }
@@ -45,10 +45,11 @@ struct StandTime {
   static constexpr std::string_view name = "drawworks.stand_time";
   static constexpr std::tuple parameters = StandPeakSpeed::parameters;
 
-  static Time formula(Length travel, Speed speed_limit, Acceleration acceleration,
-                      Acceleration deceleration) noexcept {
-    const Speed peak = StandPeakSpeed::formula(travel, speed_limit, acceleration, deceleration);
-    return travel / peak + 0.5 * peak * (1.0 / acceleration + 1.0 / deceleration);
+  static Time formula(Length travel, Speed speed_limit, Acceleration start_acceleration,
+                      Acceleration stop_deceleration) noexcept {
+    const Speed peak =
+        StandPeakSpeed::formula(travel, speed_limit, start_acceleration, stop_deceleration);
+    return travel / peak + 0.5 * peak * (1.0 / start_acceleration + 1.0 / stop_deceleration);
   }
 };
 inline constexpr Model<StandTime> stand_time{};

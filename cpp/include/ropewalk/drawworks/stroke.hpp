@@ -70,7 +70,7 @@ struct Stroke {
 /// so that, with w = v W/P and τ = m P/W², the time is τ [ln((1−w_0)/(1−w_1)) − (w_1 − w_0)] and
 /// the travel τ (P/W) [ln((1−w_0)/(1−w_1)) − (w_1 − w_0) − (w_1² − w_0²)/2]. It stops with the
 /// deceleration asked for. m is the load and all that turns; it and the torque change from layer to
-/// layer, where the hook keeps its speed and the brakes take what the drum gives up.
+/// layer, where the hook keeps its speed and what the drum gives up then is counted as braked.
 ///
 /// A load that the gear cannot hoist on every layer of the stroke is told in `reason`. Throws
 /// InadmissibleError for what cannot be, and if the drum does not hold the rope.
