@@ -106,7 +106,7 @@ Length Hoist::layer_radius(int layer) const {
 
 int Hoist::layer_at(Length block_height) const {
   const Number lines = from_si<Number>(string_up_.reeving.lines());
-  return drum::place_at_height(string_up_.drum, lines, string_up_.wraps_at_lowest, block_height)
+  return drum::place_at_height(string_up_.drum, string_up_.wraps_at_lowest, lines, block_height)
       .layer;
 }
 
