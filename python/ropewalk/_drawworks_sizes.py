@@ -50,6 +50,11 @@ class RigSize:
         return to_quantity(self.depth_si, "length")
 
     @property
+    def hook_load(self) -> Quantity | None:
+        """Largest static hook load, or None."""
+        return None if self.hook_load_si is None else to_quantity(self.hook_load_si, "force")
+
+    @property
     def power(self) -> Quantity:
         """Input power of the drawworks, from and to."""
         return to_quantity([self.power_from_si, self.power_to_si], "power")

@@ -63,6 +63,7 @@ def load_against_speed(
     newtons = to_quantity(1.0, "force").m_as(load_unit)
     speeds = to_quantity(1.0, "speed").m_as(speed_unit)
     chosen = sorted({1, hoist.drum.layers}) if layers is None else list(layers)
+    fastest, heaviest = 0.0, 0.0
     for gear in range(1, hoist.gears + 1):
         for place, layer in enumerate(chosen):
             drive = hoist.drive(gear, layer, overload=overload)
@@ -70,6 +71,8 @@ def load_against_speed(
             steps = np.linspace(drive.base_speed_si, drive.top_speed_si, 120)
             at = np.array([0.0, *steps])
             loads = hoist.pull(to_quantity(at, "speed"), gear=gear, layer=layer, overload=overload)
+            fastest = max(fastest, drive.top_speed_si * speeds)
+            heaviest = max(heaviest, float(loads.m_as("N").max()) * newtons)
             ax.plot(
                 np.append(at, at[-1]) * speeds,
                 np.append(loads.m_as("N"), 0.0) * newtons,
@@ -80,8 +83,9 @@ def load_against_speed(
             )
     ax.set_xlabel(f"speed of the block [{speed_unit}]")
     ax.set_ylabel(f"hook load [{load_unit}]")
-    ax.set_xlim(left=0.0)
-    ax.set_ylim(bottom=0.0)
+    # Axes may be shared with those of another hoist: never narrower than they were.
+    ax.set_xlim(0.0, max(1.05 * fastest, ax.get_xlim()[1]))
+    ax.set_ylim(0.0, max(1.05 * heaviest, ax.get_ylim()[1]))
     ax.grid(**_GRID)
     return ax
 
@@ -121,7 +125,7 @@ def stroke_cycle(
     for at in time[1:][np.diff(curve.layer) != 0.0]:
         ax.axvline(float(at), color="#999999", linewidth=0.7)
     handles = [*ax.get_lines()[:1], *power.get_lines()[:1]]
-    ax.legend(handles=handles, fontsize=8, loc="lower center", frameon=False)
+    ax.legend(handles=handles, fontsize=8, loc="center", frameon=False)
     ax.grid(**_GRID)
     return ax
 
@@ -147,6 +151,8 @@ def lines_trade_off(
     matplotlib.axes.Axes
         The same axes.
     """
+    from matplotlib.ticker import MaxNLocator
+
     time = data.trip_time.to_numpy() * to_quantity(1.0, "time").m_as(time_unit)
     life = data.line_life.to_numpy() * to_quantity(1.0, "energy").m_as(work_unit)
     holds = data.holds.to_numpy().astype(bool)
@@ -166,7 +172,8 @@ def lines_trade_off(
             ax.annotate(f"{n} lines", (x, y), (6, -3), textcoords="offset points", fontsize=8)
     ax.set_xlabel(f"time of a round trip [{time_unit}]")
     ax.set_ylabel(f"life of the line [{work_unit}]")
-    ax.margins(0.15)
+    ax.margins(0.2, 0.15)
+    ax.xaxis.set_major_locator(MaxNLocator(5))
     ax.grid(**_GRID)
     return ax
 
@@ -204,7 +211,7 @@ def lines_strung_figure(
     pull.set_ylabel(f"largest hook load [{load_unit}]")
     speed.plot(lines, data.hook_speed.to_numpy() * speeds, "o-", color=_INK)
     speed.set_ylabel(f"speed of the heaviest load [{speed_unit}]")
-    speed.set_ylim(bottom=0.0)
+    speed.set_ylim(0.0, 1.15 * speed.get_ylim()[1])
     factor.plot(lines, data.design_factor.to_numpy(), "o-", color=_INK, label="at the job")
     least = data.attrs["design_factor_minimum"]
     factor.axhline(least, color="#222222", linestyle=":", label="minimum")

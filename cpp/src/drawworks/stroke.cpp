@@ -52,13 +52,12 @@ class Walk {
   [[nodiscard]] double left_in_layer() const noexcept { return here().end - x_; }
   [[nodiscard]] double left() const noexcept { return travel_ - x_; }
   [[nodiscard]] double speed() const noexcept { return v_; }
+  /// A length that is nothing but rounding.
+  [[nodiscard]] double tiny() const noexcept { return rounding * travel_; }
 
   /// Constant acceleration over a length, 0: cruise.
   void accelerate(double a, double length) {
-    const double u = std::max(v_ * v_ + 2.0 * a * length, 0.0);
-    const double last = std::sqrt(u);
-    const double mean = 0.5 * (v_ + last);
-    add(Piece::Governed::by_acceleration, length, mean > 0.0 ? length / mean : 0.0, last);
+    change_to(std::sqrt(v_ * v_ + 2.0 * a * length), length);
   }
 
   /// Full power up to a speed.
@@ -72,8 +71,9 @@ class Walk {
   /// The rest of the stroke, to rest.
   void stop(double deceleration) {
     while (!done()) {
-      const double length = left_in_layer();
-      accelerate(-deceleration, length);
+      // Told by what is left of the way: the root of a difference would lose half its digits.
+      const double after = std::max(travel_ - here().end, 0.0);
+      change_to(std::sqrt(2.0 * deceleration * after), left_in_layer());
     }
     stroke_.time = from_si<Time>(t_);
     if (stroke_.braked < 0.0 * joule) {
@@ -83,6 +83,11 @@ class Walk {
   }
 
  private:
+  /// Constant acceleration to a speed over a length.
+  void change_to(double last, double length) {
+    add(Piece::Governed::by_acceleration, length, 2.0 * length / (v_ + last), last);
+  }
+
   void add(Piece::Governed governed, double length, double duration, double last) {
     const LayerLinks& layer = here();
     const PieceEnergy energy =
@@ -104,7 +109,7 @@ class Walk {
       piece.terminal = from_si<Speed>(layer.terminal);
       piece.tau = from_si<Time>(layer.tau);
     }
-    for (const Power power : {piece.first_power, piece.last_power}) {
+    for (const Power& power : {piece.first_power, piece.last_power}) {
       stroke_.peak_power = std::max(stroke_.peak_power, power);
       stroke_.peak_braking = std::max(stroke_.peak_braking, -power);
     }
@@ -116,8 +121,7 @@ class Walk {
     x_ += length;
     t_ += duration;
     v_ = last;
-    const double tiny = rounding * travel_;
-    while (!done() && x_ >= here().end - tiny) next_layer();
+    while (!done() && x_ >= here().end - tiny()) next_layer();
   }
 
   /// The hook keeps its speed, so that what turns gives up some of its energy to the brakes
@@ -173,18 +177,24 @@ void run_up(Walk& walk, const Limits& limits) {
   while (!walk.done()) {
     const LayerLinks& layer = walk.here();
     const double v = walk.speed();
-    const double braking = 0.5 * v * v / deceleration;
-    if (walk.left() - braking <= rounding * walk.left()) return;
+    const double to_brake = walk.left() - 0.5 * v * v / deceleration;
+    if (to_brake <= walk.tiny()) return;
     const double knee = std::min(layer.knee, layer.cap);
     // So near to the terminal speed that the rest of the way there takes forever.
     const double highest = std::min(layer.cap, layer.terminal * (1.0 - 1e-12));
     if (v < knee * (1.0 - rounding)) {
-      walk.accelerate(layer.acceleration,
-                      speed_up_length(walk, layer.acceleration, knee, deceleration));
-    } else if (v < highest * (1.0 - rounding)) {
-      walk.drive_to(full_power_speed(walk, highest, deceleration));
+      const double length = speed_up_length(walk, layer.acceleration, knee, deceleration);
+      if (length > 0.01 * walk.tiny()) {
+        walk.accelerate(layer.acceleration, length);
+        continue;
+      }
+    }
+    const double faster =
+        v < highest * (1.0 - rounding) ? full_power_speed(walk, highest, deceleration) : v;
+    if (faster > v) {
+      walk.drive_to(faster);
     } else {
-      walk.accelerate(0.0, std::min(walk.left() - braking, walk.left_in_layer()));
+      walk.accelerate(0.0, std::min(to_brake, walk.left_in_layer()));
     }
   }
 }
@@ -247,7 +257,8 @@ std::vector<Point> curve(const Stroke& stroke, int points_per_piece) {
   for (const Piece& piece : stroke.pieces) {
     for (int i = 0; i < count; ++i) {
       const double share = static_cast<double>(i) / (count - 1);
-      Point point{.layer = piece.layer};
+      Point point{};
+      point.layer = piece.layer;
       if (piece.governed == Piece::Governed::by_power) {
         point.speed = piece.first + share * (piece.last - piece.first);
         const PowerRun run = power_run(to_si(Number(piece.first / piece.terminal)),

@@ -143,7 +143,7 @@ inline constexpr Model<MotorTorque> motor_torque{};
 struct PowerForDepth {
   static constexpr std::string_view name = "drawworks.power_for_depth";
   static constexpr std::tuple parameters{params::depth.valid_in(
-      between(3'000.0 * foot, 40'000.0 * foot, "common practice, no source"))};
+      between(914.4 * meter, 12'192.0 * meter, "3000 to 40 000 ft, common practice, no source"))};
 
   static constexpr Power formula(Length depth) noexcept {
     return horsepower * (depth / (10.0 * foot));
