@@ -75,9 +75,9 @@ class Hoist:
     ...     wraps_at_lowest=8,
     ... )
     >>> print(f"{hoist.pull('0 m/s', gear=1, layer=2).to('kip'):.0f}")
-    448 kip
+    556 kip
     >>> print(hoist.speed(rw.Q([200, 400], "kip"), gear=1, layer=2).to("m/s").round(2))
-    [0.77 0.47] meter / second
+    [0.68 0.47] meter / second
     """
 
     drawworks: Drawworks

@@ -53,6 +53,7 @@ const std::map<std::string_view, double>& unit_table() {
       {"rpm", to_si(rpm)},
       {"kg", 1.0},
       {"kg*m^2", 1.0},
+      {"N*m", 1.0},
   };
   return table;
 }
