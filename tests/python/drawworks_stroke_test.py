@@ -22,7 +22,7 @@ GRAVITY = 9.80665
 # Identities
 
 
-@settings(max_examples=60)
+@settings(max_examples=60, deadline=None)
 @given(hoists(), loads, speeds, st.floats(0.02, 1.0), st.sampled_from(["hoisting", "lowering"]))
 def test_energy_of_a_stroke_balances(
     on: dw.Hoist, load: float, speed: float, acceleration: float, motion: Any
@@ -50,7 +50,7 @@ def test_energy_of_a_stroke_balances(
     assert stroke.time_si >= least.m_as("s") * (1 - 1e-12)
 
 
-@settings(max_examples=60)
+@settings(max_examples=60, deadline=None)
 @given(hoists(), loads, speeds, st.floats(0.02, 1.0))
 def test_a_curve_is_the_stroke(on: dw.Hoist, load: float, speed: float, a: float) -> None:
     limits = dw.Limits(rw.Q(speed, "m/s"), rw.Q(a, "m/s**2"))
@@ -69,6 +69,7 @@ def test_a_curve_is_the_stroke(on: dw.Hoist, load: float, speed: float, a: float
     assert driven == pytest.approx(stroke.driven_si, rel=2e-2)
 
 
+@settings(deadline=None)
 @given(st.floats(0.05, 0.4), st.floats(0.02, 0.2), st.floats(0.02, 0.2))
 def test_a_stroke_the_motors_hardly_feel_takes_the_stand_time(v: float, a: float, d: float) -> None:
     limits = dw.Limits(rw.Q(v, "m/s"), rw.Q(a, "m/s**2"), rw.Q(d, "m/s**2"))

@@ -5,11 +5,12 @@ from __future__ import annotations
 import copy
 import math
 import pickle
+from dataclasses import replace
 from typing import Any
 
 import pytest
 from hoists import ONE_LAYER, STAND, accelerations, dw, hoist, hoists, machine, speeds
-from hypothesis import given
+from hypothesis import given, settings
 from hypothesis import strategies as st
 
 import ropewalk as rw
@@ -19,6 +20,7 @@ from ropewalk.testing import assert_close
 # Identities
 
 
+@settings(deadline=None)
 @given(speeds, accelerations, accelerations)
 def test_the_stand_time_is_continuous_at_the_border_of_the_triangle(
     v: float, a: float, d: float
@@ -31,6 +33,7 @@ def test_the_stand_time_is_continuous_at_the_border_of_the_triangle(
     assert trapezoid == pytest.approx(triangle, rel=1e-11)
 
 
+@settings(deadline=None)
 @given(hoists(), st.floats(0.0, 0.999), st.integers(1, 4))
 def test_pull_and_speed_undo_each_other(on: dw.Hoist, share: float, layer: int) -> None:
     drive = on.drive(1, layer)
@@ -78,10 +81,11 @@ def test_common_practice() -> None:
     assert_close(dw.power_for_depth("40000 ft"), "4000 hp")
     with pytest.raises(ValidityError, match="depth"):
         dw.power_for_depth("2000 ft")
-    practice = {one.key: one for one in rw.rig.practice(rw.load_rig(rw.rig.example("rig7")))}
-    assert (practice["drawworks.power"].low, practice["drawworks.power"].high) == (550, 4000)
-    assert (practice["plan.depth"].low, practice["plan.depth"].high) == (3000, 40000)
-    assert practice["plan.depth"].holds
+    rig = rw.load_rig(rw.rig.example("rig7"))
+    for feet, usual in ((2990, False), (3000, True), (40_000, True), (40_100, False)):
+        well = replace(rig.operations[0], depth=feet * 0.3048)
+        found = {one.key: one for one in rw.rig.practice(replace(rig, operations=(well,)))}
+        assert found["plan.depth"].holds is usual
 
 
 @pytest.mark.parametrize("name", ["drawworks_sizes", "drawworks_efficiencies"])
