@@ -15,7 +15,7 @@ class Drive:
 
     Attributes
     ----------
-    pull_si
+    motor_pull_si
         Hook load the motors hoist up to their base speed, N.
     power_si
         Power at the hook from base to top speed, W.
@@ -29,7 +29,7 @@ class Drive:
         Mass at the hook, kg, that is as hard for the motors to accelerate as all that turns.
     """
 
-    pull_si: float
+    motor_pull_si: float
     power_si: float
     base_speed_si: float
     top_speed_si: float
@@ -38,9 +38,14 @@ class Drive:
     turning_mass_si: float
 
     @property
+    def pull_si(self) -> float:
+        """Hook load hoisted at low speed, N: what the motors pull, or what the line may carry."""
+        return min(self.motor_pull_si, self.line_limit_si)
+
+    @property
     def pull(self) -> Quantity:
         """Hook load hoisted at low speed: what the motors pull, or what the line may carry."""
-        return to_quantity(min(self.pull_si, self.line_limit_si), "force")
+        return to_quantity(self.pull_si, "force")
 
     @property
     def power(self) -> Quantity:

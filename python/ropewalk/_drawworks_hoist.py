@@ -161,7 +161,15 @@ class Hoist:
             Whether the motors may give their overload.
         """
         found = self._hoist().drive(*_numbers("drive", gear, layer), overload)
-        return Drive(**{f"{k}_si" if k != "efficiency" else k: v for k, v in found.items()})
+        return Drive(
+            motor_pull_si=found["pull"],
+            power_si=found["power"],
+            base_speed_si=found["base_speed"],
+            top_speed_si=found["top_speed"],
+            line_limit_si=found["line_limit"],
+            efficiency=found["efficiency"],
+            turning_mass_si=found["turning_mass"],
+        )
 
     def pull(
         self, speed: QuantityLike, *, gear: int, layer: int, overload: bool = False

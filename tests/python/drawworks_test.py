@@ -40,7 +40,7 @@ def test_pull_and_speed_undo_each_other(on: dw.Hoist, share: float, layer: int) 
     speed = drive.base_speed_si + share * (drive.top_speed_si - drive.base_speed_si)
     pull = on.pull(rw.Q(speed, "m/s"), gear=1, layer=layer)
     back = on.speed(pull, gear=1, layer=layer).m_as("m/s")
-    if drive.line_limit_si >= drive.pull_si and share > 0.0:
+    if drive.line_limit_si >= drive.motor_pull_si and share > 0.0:
         assert back == pytest.approx(speed, rel=1e-9)
         # Load times speed is the power at the hook, all along.
         assert pull.m_as("N") * speed == pytest.approx(drive.power_si, rel=1e-9)

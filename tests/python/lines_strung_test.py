@@ -53,7 +53,7 @@ def test_columns_are_what_the_subjects_say(lines: int) -> None:
     factor = rw.design_factor.design_factor(rig().rope.breaking_force, tensions.fast_line)
     assert float(one.design_factor) == pytest.approx(factor, rel=1e-12)
     # By hand: power at the hook over load, and torque of the motors on the radius of the layer.
-    drawworks = rig().drawworks.drawworks
+    machine = rig().drawworks.machine
     efficiency = 0.95 * 0.97 * tensions.efficiency
     assert float(one.efficiency) == pytest.approx(efficiency, rel=1e-12)
     speed = 1500 * 745.6998715822702 * efficiency / load.m_as("N")
@@ -64,7 +64,7 @@ def test_columns_are_what_the_subjects_say(lines: int) -> None:
     drum = rw.Drum("28 in", "1-3/8 in", 40, 4)
     layer = drum.place(rw.Q(rope, "m")).layer
     assert int(one.layer) == layer
-    torque = drawworks.motors.total_power / drawworks.motors.base_speed_si * 10 * efficiency
+    torque = machine.motors.total_power / machine.motors.base_speed_si * 10 * efficiency
     radius = drum.lap_length(layer).m_as("m") / (2 * math.pi)
     assert float(one.pull) == pytest.approx(torque.m_as("W") * lines / radius, rel=1e-12)
     trip = rw.rig.trip(
@@ -134,10 +134,10 @@ def only_power() -> str:
 
 def test_drawworks_of_rig7() -> None:
     parts = rig().drawworks
-    motors = parts.drawworks.motors
+    motors = parts.machine.motors
     assert motors.count * motors.power_si == pytest.approx(1500 * 745.6998715822702)
     assert motors.base_speed_si == pytest.approx(800 * 2 * math.pi / 60)
-    assert [gear.ratio for gear in parts.drawworks.gears] == [10.0, 5.0]
+    assert [gear.ratio for gear in parts.machine.gears] == [10.0, 5.0]
     assert parts.line_pull is None
     sheaves = rw.drawworks.sheave_equivalent_mass("80 kg*m**2", 10, "55.375 in")
     assert rw.rig.hoist(rig()).sheave_mass_si == pytest.approx(sheaves.m_as("kg"))

@@ -21,7 +21,7 @@ class DrawworksParts:
 
     Attributes
     ----------
-    drawworks
+    machine
         Motors, gears, drum shaft.
     line_pull
         Rated pull of the fast line, N, or None.
@@ -29,7 +29,7 @@ class DrawworksParts:
         Moment of inertia of one sheave of the blocks, kg·m².
     """
 
-    drawworks: Drawworks
+    machine: Drawworks
     line_pull: float | None
     sheave_inertia: float
 
@@ -58,7 +58,7 @@ def make_drawworks(section: DrawworksSection) -> DrawworksParts | None:
             f"{motors.base_speed:.6g} rad/s"
         )
     return DrawworksParts(
-        drawworks=Drawworks(
+        machine=Drawworks(
             Motors(
                 motors.count,
                 Q(section.power / motors.count, "W"),
@@ -124,7 +124,7 @@ def hoist(rig: Rig, lines: int | None = None) -> Hoist:
     sheaves = 0.5 * (rig.crown.diameter + rig.block.sheaves.diameter) + rig.rope.diameter_si
     mass = si.drawworks.sheave_equivalent_mass(parts.sheave_inertia, reeving.lines, sheaves)
     return Hoist(
-        parts.drawworks,
+        parts.machine,
         reeving,
         drum_of(rig),
         line.wraps_at_lowest,
