@@ -7,6 +7,7 @@ void bind_sheave(py::module_& core);
 void bind_reeving(py::module_& core);
 void bind_drum(py::module_& core);
 void bind_drawworks(py::module_& core);
+void bind_compensator(py::module_& core);
 void bind_fatigue(py::module_& core);
 void bind_design_factor(py::module_& core);
 void bind_drillstring(py::module_& core);
@@ -25,6 +26,7 @@ PYBIND11_MODULE(_core, core) {
   bind_reeving(core);
   bind_drum(core);
   bind_drawworks(core);
+  bind_compensator(core);
   bind_fatigue(core);
   bind_design_factor(core);
   bind_drillstring(core);

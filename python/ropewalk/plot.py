@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING, Any
 
+from ropewalk._plot_compensator import gas_spring_load, heave_spectrum, operating_limits
 from ropewalk._plot_drawworks import (
     lines_strung_figure,
     lines_trade_off,
@@ -26,11 +27,14 @@ __all__ = [
     "damage_strip",
     "drum_layers",
     "fleet_angle_along_drum",
+    "gas_spring_load",
+    "heave_spectrum",
     "life_against_diameter",
     "line_figure",
     "lines_strung_figure",
     "lines_trade_off",
     "load_against_speed",
+    "operating_limits",
     "program_front",
     "share_by_operation",
     "share_by_sheave",

@@ -14,6 +14,7 @@ from typing import TYPE_CHECKING, Any
 
 if TYPE_CHECKING:
     from ropewalk._core import (
+        compensator,
         design_factor,
         drawworks,
         drillstring,
@@ -26,6 +27,7 @@ if TYPE_CHECKING:
     )
 
 __all__ = [
+    "compensator",
     "design_factor",
     "drawworks",
     "drillstring",

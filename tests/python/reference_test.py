@@ -22,6 +22,7 @@ SUBJECTS = {
     "reeving",
     "drum",
     "drawworks",
+    "compensator",
     "fatigue",
     "design_factor",
     "drillstring",

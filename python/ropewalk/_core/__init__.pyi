@@ -8,6 +8,7 @@ from . import sheave
 from . import reeving
 from . import drum
 from . import drawworks
+from . import compensator
 from . import fatigue
 from . import design_factor
 from . import drillstring
@@ -15,6 +16,7 @@ from . import work
 from . import line
 
 __all__: list[str] = [
+    "compensator",
     "design_factor",
     "drawworks",
     "drillstring",

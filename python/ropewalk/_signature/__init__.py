@@ -12,6 +12,7 @@ share it). The same argument has the same name and role everywhere.
 from __future__ import annotations
 
 from ropewalk._signature import (
+    compensator,
     design_factor,
     drawworks,
     drillstring,
@@ -28,7 +29,18 @@ from ropewalk._signature.roles import ROLES
 
 __all__ = ["PARAMETERS", "ROLES", "SIGNATURES", "Parameter", "Role", "Signature"]
 
-_SUBJECTS = (sheave, reeving, drum, drawworks, rope, fatigue, design_factor, drillstring, work)
+_SUBJECTS = (
+    sheave,
+    reeving,
+    drum,
+    drawworks,
+    compensator,
+    rope,
+    fatigue,
+    design_factor,
+    drillstring,
+    work,
+)
 
 
 def _merged_parameters() -> dict[str, Parameter]:

@@ -26,6 +26,7 @@ from ropewalk.rig.file import RigFileError
 from ropewalk.rig.line_parts import DrumShape, Practice, StringUp, Wear
 from ropewalk.rig.plan import Operation
 from ropewalk.rig.practice import Usual, practice
+from ropewalk.rig.sea_parts import SiteSea
 
 __all__ = [
     "Block",
@@ -40,6 +41,7 @@ __all__ = [
     "Rig",
     "RigFileError",
     "Sheaves",
+    "SiteSea",
     "StringUp",
     "Usual",
     "Wear",
@@ -57,7 +59,7 @@ def example(name: str) -> Path:
     Parameters
     ----------
     name
-        ``"rig7"``.
+        ``"rig7"``, a land rig, or ``"osprey-sound"``, a floater.
 
     Raises
     ------

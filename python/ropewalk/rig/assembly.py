@@ -21,10 +21,12 @@ from ropewalk.rig.line_parts import (
 )
 from ropewalk.rig.operations import make_operations, make_strings
 from ropewalk.rig.plan import SERVICES, Operation
+from ropewalk.rig.sea_parts import SiteSea, make_compensator, make_sea
 
 if TYPE_CHECKING:
     from collections.abc import Mapping
 
+    from ropewalk.compensator import Compensator
     from ropewalk.drillstring import DrillString
     from ropewalk.reeving import Reeving
     from ropewalk.rig.sections import RigFile, SheavesSection
@@ -94,8 +96,8 @@ class Limits:
 class Rig:
     """A hoist: rope, reeving, blocks, strings, well plan. Made by `load_rig`.
 
-    Drum, string-up of the line, present program, and motors and gears of the drawworks are None
-    where the file does not have them.
+    Drum, string-up of the line, present program, motors and gears of the drawworks, compensator and
+    sea are None where the file does not have them.
     """
 
     name: str
@@ -114,6 +116,8 @@ class Rig:
     line: StringUp | None = None
     program: Practice | None = None
     drawworks: DrawworksParts | None = None
+    compensator: Compensator | None = None
+    sea: SiteSea | None = None
 
     @property
     def travel(self) -> float:
@@ -203,6 +207,8 @@ def _assemble(file: RigFile) -> Rig:
         line=make_string_up(file.line, file.reeving.lines, file.reeving.lead_sheaves),
         program=make_practice(file.program),
         drawworks=make_drawworks(file.drawworks),
+        compensator=make_compensator(file.compensator),
+        sea=make_sea(file.sea),
     )
 
 
