@@ -78,6 +78,25 @@ def test_a_stroke_the_motors_hardly_feel_takes_the_stand_time(v: float, a: float
         assert_close(hoist().stroke("200 kN", STAND, limits, motion).time, expected)
 
 
+@settings(deadline=None)
+@given(loads, speeds, st.floats(0.02, 1.0), st.floats(1.0, 1.09))
+def test_without_inertia_motors_and_brakes_see_the_load_through_the_efficiencies(
+    load: float, speed: float, a: float, friction: float
+) -> None:
+    light = machine(motors=dw.Motors(2, "750 hp", "800 rpm", "1600 rpm"), drum_inertia="0 kg*m**2")
+    on = hoist(friction=friction, drawworks=light)
+    limits = dw.Limits(rw.Q(speed, "m/s"), rw.Q(a, "m/s**2"))
+    up = on.stroke(rw.Q(load, "N"), STAND, limits, gear=1)
+    if up.possible:
+        efficiency = 0.95 * 0.97 * on.reeving.efficiency("hoisting")
+        assert up.driven_si == pytest.approx(load * 28.5 / efficiency, rel=1e-9)
+        assert up.braked_si == pytest.approx(0.0, abs=1e-6)
+    down = on.stroke(rw.Q(load, "N"), STAND, limits, "lowering")
+    efficiency = 0.97 * on.reeving.efficiency("lowering")
+    assert down.braked_si == pytest.approx(load * 28.5 * efficiency, rel=1e-9)
+    assert down.driven_si == 0.0
+
+
 def test_power_and_energy_balance_over_a_trip() -> None:
     rig = rw.load_rig(rw.rig.example("rig7"))
     limits = dw.Limits("1.2 m/s", "0.4 m/s**2", lowering_speed="0.9 m/s")
