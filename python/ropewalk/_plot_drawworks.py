@@ -125,7 +125,7 @@ def stroke_cycle(
     for at in time[1:][np.diff(curve.layer) != 0.0]:
         ax.axvline(float(at), color="#999999", linewidth=0.7)
     handles = [*ax.get_lines()[:1], *power.get_lines()[:1]]
-    ax.legend(handles=handles, fontsize=8, loc="center", frameon=False)
+    power.legend(handles=handles, fontsize=8, loc="center", framealpha=0.9)
     ax.grid(**_GRID)
     return ax
 
