@@ -6,6 +6,7 @@ void bind_rope(py::module_& core);
 void bind_sheave(py::module_& core);
 void bind_reeving(py::module_& core);
 void bind_drum(py::module_& core);
+void bind_drawworks(py::module_& core);
 void bind_compensator(py::module_& core);
 void bind_mast(py::module_& core);
 void bind_suspension(py::module_& core);
@@ -26,6 +27,7 @@ PYBIND11_MODULE(_core, core) {
   bind_sheave(core);
   bind_reeving(core);
   bind_drum(core);
+  bind_drawworks(core);
   bind_compensator(core);
   bind_mast(core);
   bind_suspension(core);

@@ -5,6 +5,12 @@ from __future__ import annotations
 from typing import TYPE_CHECKING, Any
 
 from ropewalk._plot_compensator import gas_spring_load, heave_spectrum, operating_limits
+from ropewalk._plot_drawworks import (
+    lines_strung_figure,
+    lines_trade_off,
+    load_against_speed,
+    stroke_cycle,
+)
 from ropewalk._plot_drum import drum_layers, fleet_angle_along_drum
 from ropewalk._plot_front import program_front
 from ropewalk._plot_line import damage_strip, line_figure
@@ -29,6 +35,9 @@ __all__ = [
     "leg_loads",
     "life_against_diameter",
     "line_figure",
+    "lines_strung_figure",
+    "lines_trade_off",
+    "load_against_speed",
     "load_path",
     "operating_limits",
     "program_front",
@@ -37,6 +46,7 @@ __all__ = [
     "sheave_life_figure",
     "slip_waterfall",
     "string_up",
+    "stroke_cycle",
 ]
 
 # Told apart without color: line style, marker and shade of gray all differ.

@@ -16,6 +16,7 @@ if TYPE_CHECKING:
     from ropewalk._core import (
         compensator,
         design_factor,
+        drawworks,
         drillstring,
         drum,
         fatigue,
@@ -30,6 +31,7 @@ if TYPE_CHECKING:
 __all__ = [
     "compensator",
     "design_factor",
+    "drawworks",
     "drillstring",
     "drum",
     "fatigue",

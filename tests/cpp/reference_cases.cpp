@@ -58,6 +58,16 @@ const std::map<std::string_view, double>& unit_table() {
       {"ft/min", to_si(foot_per_minute)},
       {"ft/s^2", to_si(foot / (second * second))},
       {"degree", to_si(degree)},
+      {"m/s", 1.0},
+      {"m/min", 1.0 / 60.0},
+      {"m/s^2", 1.0},
+      {"s", 1.0},
+      {"hp", to_si(horsepower)},
+      {"kW", to_si(kilowatt)},
+      {"rpm", to_si(rpm)},
+      {"kg", 1.0},
+      {"kg*m^2", 1.0},
+      {"N*m", 1.0},
   };
   return table;
 }

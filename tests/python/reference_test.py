@@ -21,6 +21,7 @@ SUBJECTS = {
     "sheave",
     "reeving",
     "drum",
+    "drawworks",
     "compensator",
     "mast",
     "suspension",

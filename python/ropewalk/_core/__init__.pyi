@@ -7,6 +7,7 @@ from . import rope
 from . import sheave
 from . import reeving
 from . import drum
+from . import drawworks
 from . import compensator
 from . import mast
 from . import suspension
@@ -19,6 +20,7 @@ from . import line
 __all__: list[str] = [
     "compensator",
     "design_factor",
+    "drawworks",
     "drillstring",
     "drum",
     "fatigue",

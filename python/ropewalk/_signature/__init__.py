@@ -14,6 +14,7 @@ from __future__ import annotations
 from ropewalk._signature import (
     compensator,
     design_factor,
+    drawworks,
     drillstring,
     drum,
     fatigue,
@@ -34,6 +35,7 @@ _SUBJECTS = (
     sheave,
     reeving,
     drum,
+    drawworks,
     compensator,
     mast,
     suspension,

@@ -21,6 +21,7 @@ from ropewalk.rig.assembly import (
     Sheaves,
     load_rig,
 )
+from ropewalk.rig.drawworks_parts import DrawworksParts, hoist, trip
 from ropewalk.rig.file import RigFileError
 from ropewalk.rig.line_parts import DrumShape, Practice, StringUp, Wear
 from ropewalk.rig.mast_parts import HookSpring, LoadPath, RatedMast, RatedPart
@@ -30,6 +31,7 @@ from ropewalk.rig.sea_parts import SiteSea
 
 __all__ = [
     "Block",
+    "DrawworksParts",
     "DrumShape",
     "FittedPowerLaw",
     "HookSpring",
@@ -49,8 +51,10 @@ __all__ = [
     "Usual",
     "Wear",
     "example",
+    "hoist",
     "load_rig",
     "practice",
+    "trip",
 ]
 
 

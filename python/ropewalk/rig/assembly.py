@@ -9,6 +9,7 @@ from pathlib import Path
 from typing import TYPE_CHECKING
 
 from ropewalk.errors import RopewalkError
+from ropewalk.rig.drawworks_parts import DrawworksParts, make_drawworks
 from ropewalk.rig.file import RigFileError, read_rig_file
 from ropewalk.rig.line_parts import (
     DrumShape,
@@ -96,8 +97,7 @@ class Limits:
 class Rig:
     """A hoist: rope, reeving, blocks, strings, well plan. Made by `load_rig`.
 
-    What a file may leave out is None where it does: drum, string-up of the line, present program,
-    compensator, sea, mast, suspension.
+    What a file may leave out is None where it does.
     """
 
     name: str
@@ -115,6 +115,7 @@ class Rig:
     drum: DrumShape | None = None
     line: StringUp | None = None
     program: Practice | None = None
+    drawworks: DrawworksParts | None = None
     compensator: Compensator | None = None
     sea: SiteSea | None = None
     mast: RatedMast | None = None
@@ -213,6 +214,7 @@ def _assemble(file: RigFile) -> Rig:
         drum=make_drum(file.drum),
         line=make_string_up(file.line, file.reeving.lines, file.reeving.lead_sheaves),
         program=make_practice(file.program),
+        drawworks=make_drawworks(file.drawworks),
         compensator=make_compensator(file.compensator),
         sea=make_sea(file.sea),
         mast=make_mast(file.mast),
