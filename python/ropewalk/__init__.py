@@ -5,13 +5,10 @@
 >>> print(f"{pressure.to('psi'):.1f}")
 960.0 pound_force_per_square_inch
 
-Subjects are modules: `sheave`, `reeving`, `drum`, `compensator`, `mast`, `suspension`, `rope`,
-`fatigue`, `design_factor`, `drillstring`, `work`; on top of them stand `rig` and `study`. `units`
+Subjects are modules: `rope`, `sheave`, `reeving`, `drum`, `drawworks`, `brake`, `overtravel`,
+`compensator`, `mast`, `suspension`, `deadline`, `dynamics`, `rainflow`, `fatigue`,
+`design_factor`, `drillstring`, `work`; on top of them stand `line`, `rig` and `study`. `units`
 is the pint registry in use, `Q` makes a quantity, `si` is the same functions on plain SI numbers.
-Subjects are modules: `sheave`, `reeving`, `drum`, `drawworks`, `rope`, `fatigue`,
-Subjects are modules: `sheave`, `reeving`, `drum`, `compensator`, `rope`, `fatigue`,
-`design_factor`, `drillstring`, `work`; on top of them stand `rig` and `study`. `units` is the pint
-registry in use, `Q` makes a quantity, `si` is the same functions on plain SI numbers.
 
 Nothing is loaded before it is used, and importing changes no state outside this package.
 """
