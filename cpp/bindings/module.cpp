@@ -8,6 +8,8 @@ void bind_reeving(py::module_& core);
 void bind_drum(py::module_& core);
 void bind_drawworks(py::module_& core);
 void bind_compensator(py::module_& core);
+void bind_mast(py::module_& core);
+void bind_suspension(py::module_& core);
 void bind_fatigue(py::module_& core);
 void bind_design_factor(py::module_& core);
 void bind_drillstring(py::module_& core);
@@ -27,6 +29,8 @@ PYBIND11_MODULE(_core, core) {
   bind_drum(core);
   bind_drawworks(core);
   bind_compensator(core);
+  bind_mast(core);
+  bind_suspension(core);
   bind_fatigue(core);
   bind_design_factor(core);
   bind_drillstring(core);

@@ -5,6 +5,9 @@
 >>> print(f"{pressure.to('psi'):.1f}")
 960.0 pound_force_per_square_inch
 
+Subjects are modules: `sheave`, `reeving`, `drum`, `compensator`, `mast`, `suspension`, `rope`,
+`fatigue`, `design_factor`, `drillstring`, `work`; on top of them stand `rig` and `study`. `units`
+is the pint registry in use, `Q` makes a quantity, `si` is the same functions on plain SI numbers.
 Subjects are modules: `sheave`, `reeving`, `drum`, `drawworks`, `rope`, `fatigue`,
 Subjects are modules: `sheave`, `reeving`, `drum`, `compensator`, `rope`, `fatigue`,
 `design_factor`, `drillstring`, `work`; on top of them stand `rig` and `study`. `units` is the pint
@@ -30,6 +33,7 @@ if TYPE_CHECKING:
         errors,
         fatigue,
         line,
+        mast,
         plot,
         reeving,
         rig,
@@ -37,6 +41,7 @@ if TYPE_CHECKING:
         sheave,
         si,
         study,
+        suspension,
         testing,
         work,
     )
@@ -53,11 +58,13 @@ if TYPE_CHECKING:
         optimize_program,
         run_line,
     )
+    from ropewalk.mast import Mast
     from ropewalk.reeving import Reeving
     from ropewalk.rig import Rig, load_rig
     from ropewalk.rope import Rope
     from ropewalk.study.lines_strung import lines_strung
     from ropewalk.study.sheave_life import sheave_life
+    from ropewalk.suspension import Suspension
 
     units: pint.UnitRegistry[Any]
 
@@ -66,6 +73,7 @@ __all__ = [
     "Compensator",
     "DrillString",
     "Drum",
+    "Mast",
     "Q",
     "Quantity",
     "QuantityLike",
@@ -75,6 +83,7 @@ __all__ = [
     "RopewalkError",
     "SeaState",
     "SlipCutProgram",
+    "Suspension",
     "__version__",
     "compare_programs",
     "compensator",
@@ -87,6 +96,7 @@ __all__ = [
     "line",
     "lines_strung",
     "load_rig",
+    "mast",
     "optimize_program",
     "plot",
     "reeving",
@@ -97,6 +107,7 @@ __all__ = [
     "sheave_life",
     "si",
     "study",
+    "suspension",
     "testing",
     "units",
     "work",
@@ -111,6 +122,7 @@ _SUBMODULES = {
     "errors",
     "fatigue",
     "line",
+    "mast",
     "plot",
     "reeving",
     "rig",
@@ -118,6 +130,7 @@ _SUBMODULES = {
     "sheave",
     "si",
     "study",
+    "suspension",
     "testing",
     "work",
 }
@@ -131,6 +144,7 @@ _HOMES = {
     "optimize_program": "line",
     "run_line": "line",
     "Drum": "drum",
+    "Mast": "mast",
     "Q": "_units",
     "Quantity": "_units",
     "QuantityLike": "_units",
@@ -138,6 +152,7 @@ _HOMES = {
     "Rig": "rig",
     "Rope": "rope",
     "RopewalkError": "errors",
+    "Suspension": "suspension",
     "__version__": "_version",
     "lines_strung": "study",
     "load_rig": "rig",

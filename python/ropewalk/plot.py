@@ -14,8 +14,10 @@ from ropewalk._plot_drawworks import (
 from ropewalk._plot_drum import drum_layers, fleet_angle_along_drum
 from ropewalk._plot_front import program_front
 from ropewalk._plot_line import damage_strip, line_figure
+from ropewalk._plot_mast import leg_loads
 from ropewalk._plot_shares import share_by_operation, share_by_sheave
 from ropewalk._plot_string_up import string_up
+from ropewalk._plot_suspension import hook_bounce, load_path
 from ropewalk._plot_waterfall import slip_waterfall
 
 if TYPE_CHECKING:
@@ -29,11 +31,14 @@ __all__ = [
     "fleet_angle_along_drum",
     "gas_spring_load",
     "heave_spectrum",
+    "hook_bounce",
+    "leg_loads",
     "life_against_diameter",
     "line_figure",
     "lines_strung_figure",
     "lines_trade_off",
     "load_against_speed",
+    "load_path",
     "operating_limits",
     "program_front",
     "share_by_operation",

@@ -20,9 +20,11 @@ if TYPE_CHECKING:
         drillstring,
         drum,
         fatigue,
+        mast,
         reeving,
         rope,
         sheave,
+        suspension,
         work,
     )
 
@@ -33,9 +35,11 @@ __all__ = [
     "drillstring",
     "drum",
     "fatigue",
+    "mast",
     "reeving",
     "rope",
     "sheave",
+    "suspension",
     "work",
 ]
 

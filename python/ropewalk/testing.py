@@ -41,6 +41,7 @@ _UNITS = {
     "force_per_length": ("N/m", "kN/m", "lbf/ft"),
     "mass_per_length": ("kg/m", "lb/ft"),
     "spectral_density": ("m**2*s/rad", "ft**2*s/rad"),
+    "damping": ("N*s/m", "kN*s/m", "lbf*s/in"),
 }
 
 

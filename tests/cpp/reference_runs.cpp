@@ -2,14 +2,8 @@
 
 #include <algorithm>
 #include <limits>
-#include <tuple>
-#include <utility>
 
-#include "ropewalk/compensator/active.hpp"
-#include "ropewalk/compensator/gas_spring.hpp"
-#include "ropewalk/compensator/hanging.hpp"
-#include "ropewalk/compensator/rayleigh.hpp"
-#include "ropewalk/compensator/spectrum.hpp"
+#include "reference_inputs.hpp"
 #include "ropewalk/design_factor/design_factor.hpp"
 #include "ropewalk/design_factor/minimum.hpp"
 #include "ropewalk/drawworks/inertia.hpp"
@@ -49,34 +43,6 @@
 namespace ropewalk::test {
 
 namespace {
-
-/// A quantity among the inputs; throws if there is none of that name, or it is no number.
-template <class Q>
-Q quantity(const Inputs& inputs, std::string_view name) {
-  return from_si<Q>(inputs.at(std::string(name)).number.value());
-}
-
-const std::string& text(const Inputs& inputs, std::string_view name) {
-  return inputs.at(std::string(name)).text;
-}
-
-int whole(const Inputs& inputs, std::string_view name) {
-  return static_cast<int>(to_si(quantity<Number>(inputs, name)));
-}
-
-/// A formula of one row, its arguments found by their names.
-template <class F>
-Outputs run_row(const ReferenceCase& one) {
-  const auto call = [&]<class... P>(const P&... parameter) {
-    return Model<F>{}(quantity<typename P::quantity>(one.inputs, parameter.name)...);
-  };
-  return {{"result", to_si(std::apply(call, F::parameters))}};
-}
-
-template <class F>
-std::pair<const std::string, Run> row() {
-  return {std::string(F::name), run_row<F>};
-}
 
 Outputs run_tensions(const ReferenceCase& one) {
   reeving::Stringing stringing{
@@ -198,31 +164,8 @@ bool is_plain(const Inputs& inputs) {
                       [](const auto& input) { return input.second.composite; });
 }
 
-}  // namespace
-
-const std::map<std::string, Run, std::less<>>& reference_runs() {
-  static const std::map<std::string, Run, std::less<>> table{
-      row<compensator::ActiveLineSpeed>(),
-      row<compensator::ActiveWork>(),
-      row<compensator::CycleExceedance>(),
-      row<compensator::ExpectedMaximum>(),
-      row<compensator::GasLoad>(),
-      row<compensator::GasStiffness>(),
-      row<compensator::HangingRatio>(),
-      row<compensator::HeaveAcceleration>(),
-      row<compensator::JonswapNormalizer>(),
-      row<compensator::MeanOfHighest>(),
-      row<compensator::MeanPeriodRatio>(),
-      row<compensator::MostProbableMaximum>(),
-      row<compensator::NaturalPeriod>(),
-      row<compensator::NeededGasVolume>(),
-      row<compensator::PeakFactor>(),
-      row<compensator::PiersonMoskowitz>(),
-      row<compensator::SeriesStiffness>(),
-      row<compensator::SteepestHeight>(),
-      row<compensator::StringStiffness>(),
-      row<compensator::StrokeExceedance>(),
-      row<compensator::ZeroCrossingRatio>(),
+std::map<std::string, Run, std::less<>> subject_runs() {
+  return {
       row<design_factor::DesignFactor>(),
       row<design_factor::Derated>(),
       row<drawworks::DrumSpeed>(),
@@ -384,6 +327,17 @@ const std::map<std::string, Run, std::less<>>& reference_runs() {
          return Outputs{{"result", to_si(found.value)}};
        }},
   };
+}
+
+}  // namespace
+
+const std::map<std::string, Run, std::less<>>& reference_runs() {
+  static const std::map<std::string, Run, std::less<>> table = [] {
+    std::map<std::string, Run, std::less<>> all = subject_runs();
+    all.merge(hoist_runs());
+    all.merge(compensator_runs());
+    return all;
+  }();
   return table;
 }
 

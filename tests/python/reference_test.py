@@ -23,6 +23,8 @@ SUBJECTS = {
     "drum",
     "drawworks",
     "compensator",
+    "mast",
+    "suspension",
     "fatigue",
     "design_factor",
     "drillstring",

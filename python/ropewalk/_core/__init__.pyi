@@ -9,6 +9,8 @@ from . import reeving
 from . import drum
 from . import drawworks
 from . import compensator
+from . import mast
+from . import suspension
 from . import fatigue
 from . import design_factor
 from . import drillstring
@@ -23,10 +25,12 @@ __all__: list[str] = [
     "drum",
     "fatigue",
     "line",
+    "mast",
     "reeving",
     "rope",
     "sheave",
     "signatures",
+    "suspension",
     "table",
     "work",
 ]

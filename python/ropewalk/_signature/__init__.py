@@ -18,10 +18,12 @@ from ropewalk._signature import (
     drillstring,
     drum,
     fatigue,
+    mast,
     parameters,
     reeving,
     rope,
     sheave,
+    suspension,
     work,
 )
 from ropewalk._signature.records import Parameter, Role, Signature
@@ -35,6 +37,8 @@ _SUBJECTS = (
     drum,
     drawworks,
     compensator,
+    mast,
+    suspension,
     rope,
     fatigue,
     design_factor,

@@ -30,6 +30,7 @@ MASS_PER_LENGTH = Role("mass per length", "kg/m", (-1, 1, 0, 0), "lb/ft", "a mas
 SPECTRAL_DENSITY = Role(
     "spectral density", "m**2*s/rad", (2, 0, 1, -1), "m**2*s/rad", "a spectral density"
 )
+DAMPING = Role("damping", "N*s/m", (0, 1, -1, 0), "lbf*s/in", "a damping")
 
 #: Every role by its identifier, ``"angular_velocity"``.
 ROLES = {

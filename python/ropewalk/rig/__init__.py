@@ -24,6 +24,7 @@ from ropewalk.rig.assembly import (
 from ropewalk.rig.drawworks_parts import DrawworksParts, hoist, trip
 from ropewalk.rig.file import RigFileError
 from ropewalk.rig.line_parts import DrumShape, Practice, StringUp, Wear
+from ropewalk.rig.mast_parts import HookSpring, LoadPath, RatedMast, RatedPart
 from ropewalk.rig.plan import Operation
 from ropewalk.rig.practice import Usual, practice
 from ropewalk.rig.sea_parts import SiteSea
@@ -33,10 +34,14 @@ __all__ = [
     "DrawworksParts",
     "DrumShape",
     "FittedPowerLaw",
+    "HookSpring",
     "Life",
     "Limits",
+    "LoadPath",
     "Operation",
     "Practice",
+    "RatedMast",
+    "RatedPart",
     "ReferenceLife",
     "Rig",
     "RigFileError",

@@ -60,6 +60,8 @@ Acceleration = Annotated[float, _reader("acceleration"), _POSITIVE]
 AngularVelocity = Annotated[float, _reader("angular_velocity"), _POSITIVE]
 MomentOfInertia = Annotated[float, _reader("moment_of_inertia"), _NOT_NEGATIVE]
 Density = Annotated[float, _reader("density"), _NOT_NEGATIVE]
+ForcePerLength = Annotated[float, _reader("force_per_length"), _POSITIVE]
+Damping = Annotated[float, _reader("damping"), _NOT_NEGATIVE]
 MassPerLength = Annotated[float, _reader("mass_per_length"), _NOT_NEGATIVE]
 
 

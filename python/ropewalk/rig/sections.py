@@ -22,6 +22,7 @@ from ropewalk.rig._fields import (
 )
 from ropewalk.rig.drawworks_sections import DrawworksSection
 from ropewalk.rig.line_sections import DrumSection, LineSection, ProgramSection
+from ropewalk.rig.mast_sections import MastSection, SuspensionSection
 from ropewalk.rig.plan_sections import MudSection, Operations, Strings
 from ropewalk.rig.sea_sections import CompensatorSection, SeaSection
 
@@ -138,3 +139,5 @@ class RigFile(Section):
     program: ProgramSection | None = None
     compensator: CompensatorSection | None = None
     sea: SeaSection | None = None
+    mast: MastSection | None = None
+    suspension: SuspensionSection | None = None

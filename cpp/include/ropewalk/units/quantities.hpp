@@ -22,6 +22,8 @@ using mass_per_length_dimension =
 using spectral_density_dimension =
     bu::derived_dimension<bu::length_base_dimension, 2, bu::time_base_dimension, 1,
                           bu::plane_angle_base_dimension, -1>::type;
+using damping_dimension =
+    bu::derived_dimension<bu::mass_base_dimension, 1, bu::time_base_dimension, -1>::type;
 }  // namespace detail
 
 using Number = detail::bu::quantity<detail::si::dimensionless>;
@@ -54,6 +56,10 @@ using SpectralDensity =
 /// Mass of a pipe or rope per length, kg/m.
 using MassPerLength =
     detail::bu::quantity<detail::bu::unit<detail::mass_per_length_dimension, detail::si::system>>;
+
+/// Force of a viscous damper per speed, N·s/m.
+using Damping =
+    detail::bu::quantity<detail::bu::unit<detail::damping_dimension, detail::si::system>>;
 
 /// Builds a quantity from a number that is already in the coherent SI unit.
 /// The name says what it does at the one place where a bare number becomes a quantity.

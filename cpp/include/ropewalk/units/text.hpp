@@ -43,6 +43,7 @@ ROPEWALK_QUANTITY(MomentOfInertia, "kg*m2/rad2", 2, 1, 0, -2)
 ROPEWALK_QUANTITY(ForcePerLength, "N/m", 0, 1, -2, 0)
 ROPEWALK_QUANTITY(MassPerLength, "kg/m", -1, 1, 0, 0)
 ROPEWALK_QUANTITY(SpectralDensity, "m2*s/rad", 2, 0, 1, -1)
+ROPEWALK_QUANTITY(Damping, "N*s/m", 0, 1, -1, 0)
 #undef ROPEWALK_QUANTITY
 
 /// Coherent SI symbol of a quantity, "" for a plain number.
