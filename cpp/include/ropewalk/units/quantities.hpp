@@ -19,6 +19,19 @@ using force_per_length_dimension =
     bu::derived_dimension<bu::mass_base_dimension, 1, bu::time_base_dimension, -2>::type;
 using mass_per_length_dimension =
     bu::derived_dimension<bu::mass_base_dimension, 1, bu::length_base_dimension, -1>::type;
+using mass_flow_dimension =
+    bu::derived_dimension<bu::mass_base_dimension, 1, bu::time_base_dimension, -1>::type;
+using heat_flux_dimension =
+    bu::derived_dimension<bu::mass_base_dimension, 1, bu::time_base_dimension, -3>::type;
+using specific_heat_dimension =
+    bu::derived_dimension<bu::length_base_dimension, 2, bu::time_base_dimension, -2,
+                          bu::temperature_base_dimension, -1>::type;
+using conductivity_dimension =
+    bu::derived_dimension<bu::length_base_dimension, 1, bu::mass_base_dimension, 1,
+                          bu::time_base_dimension, -3, bu::temperature_base_dimension, -1>::type;
+using heat_loss_dimension =
+    bu::derived_dimension<bu::length_base_dimension, 2, bu::mass_base_dimension, 1,
+                          bu::time_base_dimension, -3, bu::temperature_base_dimension, -1>::type;
 }  // namespace detail
 
 using Number = detail::bu::quantity<detail::si::dimensionless>;
@@ -44,6 +57,20 @@ using ForcePerLength =
 /// Mass of a pipe or rope per length, kg/m.
 using MassPerLength =
     detail::bu::quantity<detail::bu::unit<detail::mass_per_length_dimension, detail::si::system>>;
+
+// Heat. A temperature is a difference or counted from absolute zero, never a reading in °C or °F.
+using Temperature = detail::bu::quantity<detail::si::temperature>;
+using MassFlow =
+    detail::bu::quantity<detail::bu::unit<detail::mass_flow_dimension, detail::si::system>>;
+using HeatFlux =
+    detail::bu::quantity<detail::bu::unit<detail::heat_flux_dimension, detail::si::system>>;
+using SpecificHeat =
+    detail::bu::quantity<detail::bu::unit<detail::specific_heat_dimension, detail::si::system>>;
+using Conductivity =
+    detail::bu::quantity<detail::bu::unit<detail::conductivity_dimension, detail::si::system>>;
+/// Heat a body gives off per time and difference in temperature, W/K.
+using HeatLoss =
+    detail::bu::quantity<detail::bu::unit<detail::heat_loss_dimension, detail::si::system>>;
 
 /// Builds a quantity from a number that is already in the coherent SI unit.
 /// The name says what it does at the one place where a bare number becomes a quantity.

@@ -9,9 +9,9 @@
 
 namespace ropewalk {
 
-/// Exponents of a quantity in length, mass, time and plane angle: what Python's signature table is
-/// held against.
-using Dimensions = std::array<int, 4>;
+/// Exponents of a quantity in length, mass, time, plane angle and temperature: what Python's
+/// signature table is held against.
+using Dimensions = std::array<int, 5>;
 
 template <class Q>
 struct QuantityName;
@@ -22,24 +22,30 @@ struct QuantityName;
     static constexpr std::string_view symbol = SYMBOL;      \
     static constexpr Dimensions dimensions = {__VA_ARGS__}; \
   };
-ROPEWALK_QUANTITY(Number, "", 0, 0, 0, 0)
-ROPEWALK_QUANTITY(Length, "m", 1, 0, 0, 0)
-ROPEWALK_QUANTITY(Area, "m2", 2, 0, 0, 0)
-ROPEWALK_QUANTITY(Mass, "kg", 0, 1, 0, 0)
-ROPEWALK_QUANTITY(Time, "s", 0, 0, 1, 0)
-ROPEWALK_QUANTITY(Speed, "m/s", 1, 0, -1, 0)
-ROPEWALK_QUANTITY(Acceleration, "m/s2", 1, 0, -2, 0)
-ROPEWALK_QUANTITY(Force, "N", 1, 1, -2, 0)
-ROPEWALK_QUANTITY(Stress, "Pa", -1, 1, -2, 0)
-ROPEWALK_QUANTITY(Energy, "J", 2, 1, -2, 0)
-ROPEWALK_QUANTITY(Power, "W", 2, 1, -3, 0)
-ROPEWALK_QUANTITY(Density, "kg/m3", -3, 1, 0, 0)
-ROPEWALK_QUANTITY(Angle, "rad", 0, 0, 0, 1)
-ROPEWALK_QUANTITY(AngularVelocity, "rad/s", 0, 0, -1, 1)
-ROPEWALK_QUANTITY(Frequency, "Hz", 0, 0, -1, 0)
-ROPEWALK_QUANTITY(Torque, "N*m/rad", 2, 1, -2, -1)
-ROPEWALK_QUANTITY(ForcePerLength, "N/m", 0, 1, -2, 0)
-ROPEWALK_QUANTITY(MassPerLength, "kg/m", -1, 1, 0, 0)
+ROPEWALK_QUANTITY(Number, "", 0, 0, 0, 0, 0)
+ROPEWALK_QUANTITY(Length, "m", 1, 0, 0, 0, 0)
+ROPEWALK_QUANTITY(Area, "m2", 2, 0, 0, 0, 0)
+ROPEWALK_QUANTITY(Mass, "kg", 0, 1, 0, 0, 0)
+ROPEWALK_QUANTITY(Time, "s", 0, 0, 1, 0, 0)
+ROPEWALK_QUANTITY(Speed, "m/s", 1, 0, -1, 0, 0)
+ROPEWALK_QUANTITY(Acceleration, "m/s2", 1, 0, -2, 0, 0)
+ROPEWALK_QUANTITY(Force, "N", 1, 1, -2, 0, 0)
+ROPEWALK_QUANTITY(Stress, "Pa", -1, 1, -2, 0, 0)
+ROPEWALK_QUANTITY(Energy, "J", 2, 1, -2, 0, 0)
+ROPEWALK_QUANTITY(Power, "W", 2, 1, -3, 0, 0)
+ROPEWALK_QUANTITY(Density, "kg/m3", -3, 1, 0, 0, 0)
+ROPEWALK_QUANTITY(Angle, "rad", 0, 0, 0, 1, 0)
+ROPEWALK_QUANTITY(AngularVelocity, "rad/s", 0, 0, -1, 1, 0)
+ROPEWALK_QUANTITY(Frequency, "Hz", 0, 0, -1, 0, 0)
+ROPEWALK_QUANTITY(Torque, "N*m/rad", 2, 1, -2, -1, 0)
+ROPEWALK_QUANTITY(ForcePerLength, "N/m", 0, 1, -2, 0, 0)
+ROPEWALK_QUANTITY(MassPerLength, "kg/m", -1, 1, 0, 0, 0)
+ROPEWALK_QUANTITY(Temperature, "K", 0, 0, 0, 0, 1)
+ROPEWALK_QUANTITY(MassFlow, "kg/s", 0, 1, -1, 0, 0)
+ROPEWALK_QUANTITY(HeatFlux, "W/m2", 0, 1, -3, 0, 0)
+ROPEWALK_QUANTITY(SpecificHeat, "J/kg/K", 2, 0, -2, 0, -1)
+ROPEWALK_QUANTITY(Conductivity, "W/m/K", 1, 1, -3, 0, -1)
+ROPEWALK_QUANTITY(HeatLoss, "W/K", 2, 1, -3, 0, -1)
 #undef ROPEWALK_QUANTITY
 
 /// Coherent SI symbol of a quantity, "" for a plain number.
