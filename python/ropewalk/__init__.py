@@ -5,8 +5,8 @@
 >>> print(f"{pressure.to('psi'):.1f}")
 960.0 pound_force_per_square_inch
 
-Subjects are modules: `sheave`, `reeving`, `drum`, `rope`, `fatigue`, `design_factor`,
-`drillstring`, `work`; on top of them stand `rig` and `study`. `units` is the pint registry in use,
+Subjects are modules: `sheave`, `reeving`, `drum`, `brake`, `overtravel`, `rope`, `fatigue`,
+`design_factor`, `drillstring`, `work`; on top of them stand `rig` and `study`. `units` is the pint registry in use,
 `Q` makes a quantity, `si` is the same functions on plain SI numbers.
 
 Nothing is loaded before it is used, and importing changes no state outside this package.
@@ -21,12 +21,14 @@ if TYPE_CHECKING:
     import pint
 
     from ropewalk import (
+        brake,
         design_factor,
         drillstring,
         drum,
         errors,
         fatigue,
         line,
+        overtravel,
         plot,
         reeving,
         rig,
@@ -69,6 +71,7 @@ __all__ = [
     "RopewalkError",
     "SlipCutProgram",
     "__version__",
+    "brake",
     "compare_programs",
     "design_factor",
     "drillstring",
@@ -78,6 +81,7 @@ __all__ = [
     "line",
     "load_rig",
     "optimize_program",
+    "overtravel",
     "plot",
     "reeving",
     "rig",
@@ -93,12 +97,14 @@ __all__ = [
 ]
 
 _SUBMODULES = {
+    "brake",
     "design_factor",
     "drillstring",
     "drum",
     "errors",
     "fatigue",
     "line",
+    "overtravel",
     "plot",
     "reeving",
     "rig",

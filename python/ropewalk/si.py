@@ -14,17 +14,30 @@ from typing import TYPE_CHECKING, Any
 
 if TYPE_CHECKING:
     from ropewalk._core import (
+        brake,
         design_factor,
         drillstring,
         drum,
         fatigue,
+        overtravel,
         reeving,
         rope,
         sheave,
         work,
     )
 
-__all__ = ["design_factor", "drillstring", "drum", "fatigue", "reeving", "rope", "sheave", "work"]
+__all__ = [
+    "brake",
+    "design_factor",
+    "drillstring",
+    "drum",
+    "fatigue",
+    "overtravel",
+    "reeving",
+    "rope",
+    "sheave",
+    "work",
+]
 
 
 def __getattr__(name: str) -> Any:

@@ -38,6 +38,12 @@ _UNITS = {
     "torque": ("N*m", "kN*m", "ft*lbf"),
     "force_per_length": ("N/m", "kN/m", "lbf/ft"),
     "mass_per_length": ("kg/m", "lb/ft"),
+    "temperature": ("K", "delta_degC", "delta_degF"),
+    "mass_flow": ("kg/s", "kg/min", "lb/min"),
+    "heat_flux": ("W/m**2", "MW/m**2"),
+    "specific_heat": ("J/kg/K", "kJ/kg/K", "ft*lbf/lb/delta_degF"),
+    "conductivity": ("W/m/K", "kW/m/K"),
+    "heat_loss": ("W/K", "kW/K"),
 }
 
 

@@ -24,6 +24,14 @@ TORQUE = Role("torque", "N*m", (2, 1, -2, -1), "ft*lbf", "a torque")
 FORCE_PER_LENGTH = Role("force per length", "N/m", (0, 1, -2, 0), "lbf/ft", "a force per length")
 MASS_PER_LENGTH = Role("mass per length", "kg/m", (-1, 1, 0, 0), "lb/ft", "a mass per length")
 
+# Heat. A temperature is a difference: readings in °C and °F have a zero of their own.
+TEMPERATURE = Role("temperature", "K", (0, 0, 0, 0), "delta_degC", "a temperature difference", 1)
+MASS_FLOW = Role("mass flow", "kg/s", (0, 1, -1, 0), "kg/s", "a mass flow")
+HEAT_FLUX = Role("heat flux", "W/m**2", (0, 1, -3, 0), "W/m**2", "a heat flux")
+SPECIFIC_HEAT = Role("specific heat", "J/kg/K", (2, 0, -2, 0), "J/kg/K", "a specific heat", -1)
+CONDUCTIVITY = Role("conductivity", "W/m/K", (1, 1, -3, 0), "W/m/K", "a conductivity", -1)
+HEAT_LOSS = Role("heat loss", "W/K", (2, 1, -3, 0), "W/K", "a heat loss", -1)
+
 #: Every role by its identifier, ``"angular_velocity"``.
 ROLES = {
     role.name.replace(" ", "_"): role for role in list(globals().values()) if isinstance(role, Role)

@@ -1,6 +1,7 @@
 /// Set points counted in wraps of the drum, and what slip and cut makes of them.
 #pragma once
 
+#include "ropewalk/base/parameters.hpp"
 #include "ropewalk/drum/drum.hpp"
 
 namespace ropewalk::overtravel {
@@ -12,8 +13,8 @@ struct StrungDrum {
   Number wraps_at_lowest;
 };
 
-/// Laps on the drum with the block at a height above its lowest position. Throws InadmissibleError
-/// if the drum does not hold so much rope.
+/// Laps on the drum with the block at a height above its lowest working position; floor devices may
+/// be set below it, at a negative height. Throws InadmissibleError if the drum has no such rope.
 [[nodiscard]] double wraps_at_height(const StrungDrum& strung, Length block_height);
 
 /// Height of the block with so many laps on the drum; negative below its lowest position. The
