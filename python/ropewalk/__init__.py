@@ -6,8 +6,8 @@
 960.0 pound_force_per_square_inch
 
 Subjects are modules: `sheave`, `reeving`, `drum`, `brake`, `overtravel`, `rope`, `fatigue`,
-`design_factor`, `drillstring`, `work`; on top of them stand `rig` and `study`. `units` is the pint registry in use,
-`Q` makes a quantity, `si` is the same functions on plain SI numbers.
+`design_factor`, `drillstring`, `work`; on top of them stand `rig` and `study`. `units` is the pint
+registry in use, `Q` makes a quantity, `si` is the same functions on plain SI numbers.
 
 Nothing is loaded before it is used, and importing changes no state outside this package.
 """

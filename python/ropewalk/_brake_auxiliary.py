@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from ropewalk._face import NumberLike, Policy, Quantity, QuantityLike, face
+from ropewalk._face import Policy, Quantity, QuantityLike, face
 
 __all__ = [
     "braking_power",

@@ -8,8 +8,8 @@ from typing import Any, Literal
 import numpy as np
 
 from ropewalk import _core
-from ropewalk._brake_stop import CAUTION
 from ropewalk._border import Quantity, QuantityLike, to_quantity, to_si
+from ropewalk._brake_stop import CAUTION
 from ropewalk.errors import InadmissibleError
 
 __all__ = ["LoweringBalance", "LoweringBrakes"]

@@ -24,7 +24,7 @@ def lowering_deceleration(
     return_status: bool = False,
     threads: int = 1,
 ) -> Quantity:
-    """Deceleration of a block that is lowered, the brake fully on; negative if the load gains speed.
+    """Deceleration of a block that is lowered, brake fully on; negative if the load gains speed.
 
     .. math:: a = (T_b - T_L) N / (R M)
 
@@ -110,7 +110,7 @@ def stop_tension_factor(
     return_status: bool = False,
     threads: int = 1,
 ) -> float:
-    r"""Largest over static tension when the drum is braked evenly to a stop while a load is lowered.
+    r"""Largest over static tension when the drum is braked evenly to a stop, lowering.
 
     .. math::
        F / W = 1 + \frac{2a}{g} \sin \min\left(\frac{\omega t_s}{2}, \frac{\pi}{2}\right),

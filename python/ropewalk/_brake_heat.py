@@ -46,7 +46,8 @@ def lowering_heat(
     Examples
     --------
     >>> import ropewalk as rw
-    >>> print(f"{rw.brake.lowering_heat('200 tonne_force', '27.4 m', 1.0).to('MJ').magnitude:.2f} MJ")
+    >>> heat = rw.brake.lowering_heat("200 tonne_force", "27.4 m", 1.0)
+    >>> print(f"{heat.to('MJ').magnitude:.2f} MJ")
     53.74 MJ
     """
     ...
@@ -271,12 +272,14 @@ def temperature_over_trip(
     218 K above the surroundings
     """
     where = "brake.temperature_over_trip"
-    shared = arguments(
+    mass, heat_capacity, loss = arguments(
         where, heated_mass=heated_mass, specific_heat=specific_heat, heat_loss=heat_loss
     )
     first = to_si(where, "first_rise", first_rise, "temperature")
     lowered, rested = _core.brake.temperature_over_trip(
-        *shared,
+        mass,
+        heat_capacity,
+        loss,
         first,
         to_si(where, "heat", heat, "energy"),
         to_si(where, "lowering_time", lowering_time, "time"),

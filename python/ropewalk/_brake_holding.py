@@ -160,7 +160,7 @@ class HoldingFinding:
 
 @dataclass(frozen=True, init=False, slots=True)
 class DiscBrake:
-    """Disc brake of a drum: service calipers that oil presses on, emergency calipers that springs do.
+    """Disc brake of a drum: service calipers pressed on by oil, emergency calipers by springs.
 
     When hydraulic pressure is lost the service calipers are gone and the emergency calipers come
     on; so what the emergency calipers hold alone is what holds the load then.

@@ -229,7 +229,7 @@ class Stop:
         held = drum_load
         if delay_torque is not None:
             held = _one("delay_torque", delay_torque, "torque") * to_hook
-        values = {
+        values: dict[str, Any] = {
             "direction": direction,
             "travel_speed_si": _one("travel_speed", travel_speed, "speed"),
             "hook_load_si": _one("hook_load", hook_load, "force"),
@@ -244,15 +244,15 @@ class Stop:
         for name, value in values.items():
             object.__setattr__(self, name, value)
 
-    def _values(self) -> tuple[Any, ...]:
-        return tuple(getattr(self, name) for name in self.__slots__)
+    def _values(self) -> dict[str, Any]:
+        return {name.removesuffix("_si"): getattr(self, name) for name in self.__slots__}
 
     def rigid(self) -> RigidStop:
         """Stop on a line that does not stretch, in closed form.
 
         Source: Newton's second law, integrated.
         """
-        record = _core.brake.rigid_stop(*self._values())
+        record = _core.brake.rigid_stop(**self._values())
         factor = self.brake_force_si / self.drum_load_si
         si = {f"{k}_si": record[k] for k in ("time", "distance", "highest_speed", "deceleration")}
         return RigidStop(
@@ -289,10 +289,10 @@ class Stop:
         """
         where = f"{_WHERE}.on_line"
         record = _core.brake.elastic_stop(
-            *self._values(),
-            to_si(where, "line_stiffness", line_stiffness, "force_per_length"),
-            to_si(where, "damping_ratio", damping_ratio, "number"),
-            to_si(where, "time_limit", time_limit, "time"),
+            **self._values(),
+            line_stiffness=to_si(where, "line_stiffness", line_stiffness, "force_per_length"),
+            damping_ratio=to_si(where, "damping_ratio", damping_ratio, "number"),
+            time_limit=to_si(where, "time_limit", time_limit, "time"),
         )
         stops = record.pop("stops")
         return ElasticStop(

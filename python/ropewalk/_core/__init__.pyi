@@ -7,6 +7,8 @@ from . import rope
 from . import sheave
 from . import reeving
 from . import drum
+from . import brake
+from . import overtravel
 from . import fatigue
 from . import design_factor
 from . import drillstring
@@ -14,11 +16,13 @@ from . import work
 from . import line
 
 __all__: list[str] = [
+    "brake",
     "design_factor",
     "drillstring",
     "drum",
     "fatigue",
     "line",
+    "overtravel",
     "reeving",
     "rope",
     "sheave",
@@ -29,7 +33,7 @@ __all__: list[str] = [
 
 def signatures() -> dict:
     """
-    Every row function with the dimensions (length, mass, time, angle) of its arguments and result, as the compiler knows them.
+    Every row function with the dimensions (length, mass, time, angle, temperature) of its arguments and result, as the compiler knows them.
     """
 
 def table(name: str) -> list[dict]:
