@@ -8,6 +8,7 @@ void bind_reeving(py::module_& core);
 void bind_drum(py::module_& core);
 void bind_brake(py::module_& core);
 void bind_overtravel(py::module_& core);
+void bind_compensator(py::module_& core);
 void bind_fatigue(py::module_& core);
 void bind_design_factor(py::module_& core);
 void bind_drillstring(py::module_& core);
@@ -27,6 +28,7 @@ PYBIND11_MODULE(_core, core) {
   bind_drum(core);
   bind_brake(core);
   bind_overtravel(core);
+  bind_compensator(core);
   bind_fatigue(core);
   bind_design_factor(core);
   bind_drillstring(core);

@@ -6,6 +6,7 @@
 960.0 pound_force_per_square_inch
 
 Subjects are modules: `sheave`, `reeving`, `drum`, `brake`, `overtravel`, `rope`, `fatigue`,
+Subjects are modules: `sheave`, `reeving`, `drum`, `compensator`, `rope`, `fatigue`,
 `design_factor`, `drillstring`, `work`; on top of them stand `rig` and `study`. `units` is the pint
 registry in use, `Q` makes a quantity, `si` is the same functions on plain SI numbers.
 
@@ -22,6 +23,7 @@ if TYPE_CHECKING:
 
     from ropewalk import (
         brake,
+        compensator,
         design_factor,
         drillstring,
         drum,
@@ -41,6 +43,7 @@ if TYPE_CHECKING:
     )
     from ropewalk._units import Q, Quantity, QuantityLike
     from ropewalk._version import __version__
+    from ropewalk.compensator import Compensator, SeaState
     from ropewalk.drillstring import DrillString
     from ropewalk.drum import Drum
     from ropewalk.errors import RopewalkError
@@ -60,6 +63,7 @@ if TYPE_CHECKING:
 
 __all__ = [
     "Campaign",
+    "Compensator",
     "DrillString",
     "Drum",
     "Q",
@@ -69,10 +73,12 @@ __all__ = [
     "Rig",
     "Rope",
     "RopewalkError",
+    "SeaState",
     "SlipCutProgram",
     "__version__",
     "brake",
     "compare_programs",
+    "compensator",
     "design_factor",
     "drillstring",
     "drum",
@@ -98,6 +104,7 @@ __all__ = [
 
 _SUBMODULES = {
     "brake",
+    "compensator",
     "design_factor",
     "drillstring",
     "drum",
@@ -117,6 +124,8 @@ _SUBMODULES = {
 }
 _HOMES = {
     "Campaign": "line",
+    "Compensator": "compensator",
+    "SeaState": "compensator",
     "DrillString": "drillstring",
     "SlipCutProgram": "line",
     "compare_programs": "line",

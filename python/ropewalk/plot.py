@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING, Any
 
+from ropewalk._plot_compensator import gas_spring_load, heave_spectrum, operating_limits
 from ropewalk._plot_drum import drum_layers, fleet_angle_along_drum
 from ropewalk._plot_front import program_front
 from ropewalk._plot_line import damage_strip, line_figure
@@ -20,8 +21,11 @@ __all__ = [
     "damage_strip",
     "drum_layers",
     "fleet_angle_along_drum",
+    "gas_spring_load",
+    "heave_spectrum",
     "life_against_diameter",
     "line_figure",
+    "operating_limits",
     "program_front",
     "share_by_operation",
     "share_by_sheave",

@@ -15,6 +15,7 @@ from typing import TYPE_CHECKING, Any
 if TYPE_CHECKING:
     from ropewalk._core import (
         brake,
+        compensator,
         design_factor,
         drillstring,
         drum,
@@ -28,6 +29,7 @@ if TYPE_CHECKING:
 
 __all__ = [
     "brake",
+    "compensator",
     "design_factor",
     "drillstring",
     "drum",

@@ -23,6 +23,7 @@ __all__ = ["arguments", "assert_close", "quantities", "units_of"]
 _UNITS = {
     "length": ("m", "mm", "in", "ft"),
     "area": ("m**2", "mm**2", "in**2"),
+    "volume": ("m**3", "liter", "ft**3"),
     "mass": ("kg", "lb", "tonne"),
     "time": ("s", "min", "hour"),
     "speed": ("m/s", "ft/min", "ft/s"),
@@ -44,6 +45,7 @@ _UNITS = {
     "specific_heat": ("J/kg/K", "kJ/kg/K", "ft*lbf/lb/delta_degF"),
     "conductivity": ("W/m/K", "kW/m/K"),
     "heat_loss": ("W/K", "kW/K"),
+    "spectral_density": ("m**2*s/rad", "ft**2*s/rad"),
 }
 
 

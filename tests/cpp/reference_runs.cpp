@@ -5,6 +5,11 @@
 #include <tuple>
 #include <utility>
 
+#include "ropewalk/compensator/active.hpp"
+#include "ropewalk/compensator/gas_spring.hpp"
+#include "ropewalk/compensator/hanging.hpp"
+#include "ropewalk/compensator/rayleigh.hpp"
+#include "ropewalk/compensator/spectrum.hpp"
 #include "ropewalk/design_factor/design_factor.hpp"
 #include "ropewalk/design_factor/minimum.hpp"
 #include "ropewalk/drillstring/drag.hpp"
@@ -193,6 +198,27 @@ bool is_plain(const Inputs& inputs) {
 
 const std::map<std::string, Run, std::less<>>& reference_runs() {
   static const std::map<std::string, Run, std::less<>> table{
+      row<compensator::ActiveLineSpeed>(),
+      row<compensator::ActiveWork>(),
+      row<compensator::CycleExceedance>(),
+      row<compensator::ExpectedMaximum>(),
+      row<compensator::GasLoad>(),
+      row<compensator::GasStiffness>(),
+      row<compensator::HangingRatio>(),
+      row<compensator::HeaveAcceleration>(),
+      row<compensator::JonswapNormalizer>(),
+      row<compensator::MeanOfHighest>(),
+      row<compensator::MeanPeriodRatio>(),
+      row<compensator::MostProbableMaximum>(),
+      row<compensator::NaturalPeriod>(),
+      row<compensator::NeededGasVolume>(),
+      row<compensator::PeakFactor>(),
+      row<compensator::PiersonMoskowitz>(),
+      row<compensator::SeriesStiffness>(),
+      row<compensator::SteepestHeight>(),
+      row<compensator::StringStiffness>(),
+      row<compensator::StrokeExceedance>(),
+      row<compensator::ZeroCrossingRatio>(),
       row<design_factor::DesignFactor>(),
       row<design_factor::Derated>(),
       row<drillstring::BuoyancyFactor>(),

@@ -23,6 +23,7 @@ SUBJECTS = {
     "drum",
     "brake",
     "overtravel",
+    "compensator",
     "fatigue",
     "design_factor",
     "drillstring",

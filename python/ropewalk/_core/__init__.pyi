@@ -9,6 +9,7 @@ from . import reeving
 from . import drum
 from . import brake
 from . import overtravel
+from . import compensator
 from . import fatigue
 from . import design_factor
 from . import drillstring
@@ -17,6 +18,7 @@ from . import line
 
 __all__: list[str] = [
     "brake",
+    "compensator",
     "design_factor",
     "drillstring",
     "drum",

@@ -13,6 +13,7 @@ from __future__ import annotations
 
 from ropewalk._signature import (
     brake,
+    compensator,
     design_factor,
     drillstring,
     drum,
@@ -35,6 +36,7 @@ _SUBJECTS = (
     drum,
     brake,
     overtravel,
+    compensator,
     rope,
     fatigue,
     design_factor,

@@ -8,6 +8,7 @@ NUMBER = Role("number", "", (0, 0, 0, 0), "", "a number")
 COUNT = Role("count", "", (0, 0, 0, 0), "", "a whole number")
 LENGTH = Role("length", "m", (1, 0, 0, 0), "in", "a length")
 AREA = Role("area", "m**2", (2, 0, 0, 0), "in**2", "an area")
+VOLUME = Role("volume", "m**3", (3, 0, 0, 0), "ft**3", "a volume")
 MASS = Role("mass", "kg", (0, 1, 0, 0), "lb", "a mass")
 TIME = Role("time", "s", (0, 0, 1, 0), "min", "a time")
 SPEED = Role("speed", "m/s", (1, 0, -1, 0), "ft/min", "a speed")
@@ -23,6 +24,9 @@ FREQUENCY = Role("frequency", "Hz", (0, 0, -1, 0), "1/min", "a frequency")
 TORQUE = Role("torque", "N*m", (2, 1, -2, -1), "ft*lbf", "a torque")
 FORCE_PER_LENGTH = Role("force per length", "N/m", (0, 1, -2, 0), "lbf/ft", "a force per length")
 MASS_PER_LENGTH = Role("mass per length", "kg/m", (-1, 1, 0, 0), "lb/ft", "a mass per length")
+SPECTRAL_DENSITY = Role(
+    "spectral density", "m**2*s/rad", (2, 0, 1, -1), "m**2*s/rad", "a spectral density"
+)
 
 # Heat. A temperature is a difference: readings in °C and °F have a zero of their own.
 TEMPERATURE = Role("temperature", "K", (0, 0, 0, 0), "delta_degC", "a temperature difference", 1)

@@ -25,6 +25,7 @@ from ropewalk.rig.file import RigFileError
 from ropewalk.rig.line_parts import DrumShape, Practice, StringUp, Wear
 from ropewalk.rig.plan import Operation
 from ropewalk.rig.practice import Usual, practice
+from ropewalk.rig.sea_parts import SiteSea
 
 __all__ = [
     "Block",
@@ -38,6 +39,7 @@ __all__ = [
     "Rig",
     "RigFileError",
     "Sheaves",
+    "SiteSea",
     "StringUp",
     "Usual",
     "Wear",
@@ -53,7 +55,7 @@ def example(name: str) -> Path:
     Parameters
     ----------
     name
-        ``"rig7"``.
+        ``"rig7"``, a land rig, or ``"osprey-sound"``, a floater.
 
     Raises
     ------

@@ -20,10 +20,12 @@ from ropewalk.rig.line_parts import (
 )
 from ropewalk.rig.operations import make_operations, make_strings
 from ropewalk.rig.plan import SERVICES, Operation
+from ropewalk.rig.sea_parts import SiteSea, make_compensator, make_sea
 
 if TYPE_CHECKING:
     from collections.abc import Mapping
 
+    from ropewalk.compensator import Compensator
     from ropewalk.drillstring import DrillString
     from ropewalk.reeving import Reeving
     from ropewalk.rig.sections import RigFile, SheavesSection
@@ -93,7 +95,8 @@ class Limits:
 class Rig:
     """A hoist: rope, reeving, blocks, strings, well plan. Made by `load_rig`.
 
-    Drum, string-up of the line and present program are None where the file does not have them.
+    Drum, string-up of the line, present program, compensator and sea are None where the file does
+    not have them.
     """
 
     name: str
@@ -111,6 +114,8 @@ class Rig:
     drum: DrumShape | None = None
     line: StringUp | None = None
     program: Practice | None = None
+    compensator: Compensator | None = None
+    sea: SiteSea | None = None
 
     @property
     def travel(self) -> float:
@@ -199,6 +204,8 @@ def _assemble(file: RigFile) -> Rig:
         drum=make_drum(file.drum),
         line=make_string_up(file.line, file.reeving.lines, file.reeving.lead_sheaves),
         program=make_practice(file.program),
+        compensator=make_compensator(file.compensator),
+        sea=make_sea(file.sea),
     )
 
 

@@ -23,6 +23,7 @@ from ropewalk.rig._fields import (
 )
 from ropewalk.rig.line_sections import DrumSection, LineSection, ProgramSection
 from ropewalk.rig.plan_sections import MudSection, Operations, Strings
+from ropewalk.rig.sea_sections import CompensatorSection, SeaSection
 
 
 class RigSection(Section):
@@ -141,3 +142,5 @@ class RigFile(Section):
     drum: DrumSection | None = None
     line: LineSection | None = None
     program: ProgramSection | None = None
+    compensator: CompensatorSection | None = None
+    sea: SeaSection | None = None

@@ -13,6 +13,7 @@ namespace ropewalk {
 inline constexpr Length meter = from_si<Length>(1.0);
 inline constexpr Length millimeter = from_si<Length>(1e-3);
 inline constexpr Area square_millimeter = from_si<Area>(1e-6);
+inline constexpr Volume cubic_meter = from_si<Volume>(1.0);
 inline constexpr Mass kilogram = from_si<Mass>(1.0);
 inline constexpr Mass tonne = from_si<Mass>(1000.0);
 inline constexpr Time second = from_si<Time>(1.0);

@@ -32,11 +32,15 @@ using conductivity_dimension =
 using heat_loss_dimension =
     bu::derived_dimension<bu::length_base_dimension, 2, bu::mass_base_dimension, 1,
                           bu::time_base_dimension, -3, bu::temperature_base_dimension, -1>::type;
+using spectral_density_dimension =
+    bu::derived_dimension<bu::length_base_dimension, 2, bu::time_base_dimension, 1,
+                          bu::plane_angle_base_dimension, -1>::type;
 }  // namespace detail
 
 using Number = detail::bu::quantity<detail::si::dimensionless>;
 using Length = detail::bu::quantity<detail::si::length>;
 using Area = detail::bu::quantity<detail::si::area>;
+using Volume = detail::bu::quantity<detail::si::volume>;
 using Mass = detail::bu::quantity<detail::si::mass>;
 using Time = detail::bu::quantity<detail::si::time>;
 using Speed = detail::bu::quantity<detail::si::velocity>;
@@ -54,6 +58,11 @@ using Torque = detail::bu::quantity<detail::si::torque>;
 /// Weight of a pipe or rope per length, N/m: already multiplied by standard gravity.
 using ForcePerLength =
     detail::bu::quantity<detail::bu::unit<detail::force_per_length_dimension, detail::si::system>>;
+/// Stiffness of a spring, N/m. Boost.Units cannot tell it from a weight per length.
+using Stiffness = ForcePerLength;
+/// Density of a wave spectrum over angular frequency, m² s/rad.
+using SpectralDensity =
+    detail::bu::quantity<detail::bu::unit<detail::spectral_density_dimension, detail::si::system>>;
 /// Mass of a pipe or rope per length, kg/m.
 using MassPerLength =
     detail::bu::quantity<detail::bu::unit<detail::mass_per_length_dimension, detail::si::system>>;
