@@ -1,4 +1,5 @@
 #include "reference_runs.hpp"
+#include "reference_rows.hpp"
 
 #include <algorithm>
 #include <limits>
@@ -45,34 +46,6 @@
 namespace ropewalk::test {
 
 namespace {
-
-/// A quantity among the inputs; throws if there is none of that name, or it is no number.
-template <class Q>
-Q quantity(const Inputs& inputs, std::string_view name) {
-  return from_si<Q>(inputs.at(std::string(name)).number.value());
-}
-
-const std::string& text(const Inputs& inputs, std::string_view name) {
-  return inputs.at(std::string(name)).text;
-}
-
-int whole(const Inputs& inputs, std::string_view name) {
-  return static_cast<int>(to_si(quantity<Number>(inputs, name)));
-}
-
-/// A formula of one row, its arguments found by their names.
-template <class F>
-Outputs run_row(const ReferenceCase& one) {
-  const auto call = [&]<class... P>(const P&... parameter) {
-    return Model<F>{}(quantity<typename P::quantity>(one.inputs, parameter.name)...);
-  };
-  return {{"result", to_si(std::apply(call, F::parameters))}};
-}
-
-template <class F>
-std::pair<const std::string, Run> row() {
-  return {std::string(F::name), run_row<F>};
-}
 
 Outputs run_tensions(const ReferenceCase& one) {
   reeving::Stringing stringing{
@@ -197,7 +170,7 @@ bool is_plain(const Inputs& inputs) {
 }  // namespace
 
 const std::map<std::string, Run, std::less<>>& reference_runs() {
-  static const std::map<std::string, Run, std::less<>> table{
+  static const std::map<std::string, Run, std::less<>> table = with_brake_runs({
       row<compensator::ActiveLineSpeed>(),
       row<compensator::ActiveWork>(),
       row<compensator::CycleExceedance>(),
@@ -364,7 +337,7 @@ const std::map<std::string, Run, std::less<>>& reference_runs() {
                                     quantity<Length>(one.inputs, "rope_diameter"));
          return Outputs{{"result", to_si(found.value)}};
        }},
-  };
+  });
   return table;
 }
 

@@ -15,8 +15,9 @@ void PrintTo(const ReferenceCase& one, std::ostream* out) { *out << one.id; }
 
 namespace {
 
-constexpr std::array subjects{"compensator", "design_factor", "drillstring", "drum", "fatigue",
-                              "reeving",     "rope",          "sheave",      "work"};
+constexpr std::array subjects{"brake",       "overtravel", "compensator", "design_factor",
+                              "drillstring", "drum",       "fatigue",     "reeving",
+                              "rope",        "sheave",     "work"};
 
 std::vector<ReferenceCase> cases_to_run() {
   std::vector<ReferenceCase> cases;
