@@ -272,8 +272,8 @@ def stopping_envelope(
     Returns
     -------
     xarray.Dataset
-        ``distance`` (m) along ``load`` (N), ``layer``, ``speed`` (m/s), infinite where the brake
-        is not stronger than the load; ``deceleration`` (m/s²) along ``load``, ``layer``. Units
+        ``distance`` (m) along ``hook_load`` (N), ``layer``, ``speed`` (m/s), infinite where the brake
+        is not stronger than the load; ``deceleration`` (m/s²) along ``hook_load``, ``layer``. Units
         stand in the attributes.
 
     Examples
@@ -289,7 +289,7 @@ def stopping_envelope(
     ...     reaction_time="0.5 s",
     ... )
     >>> dict(envelope.sizes)
-    {'load': 2, 'layer': 4, 'speed': 2}
+    {'hook_load': 2, 'layer': 4, 'speed': 2}
     """
     import xarray as xr
 
@@ -308,11 +308,11 @@ def stopping_envelope(
     )
     return xr.Dataset(
         {
-            "distance": (("load", "layer", "speed"), distance, {"units": "m"}),
-            "deceleration": (("load", "layer"), deceleration, {"units": "m/s**2"}),
+            "distance": (("hook_load", "layer", "speed"), distance, {"units": "m"}),
+            "deceleration": (("hook_load", "layer"), deceleration, {"units": "m/s**2"}),
         },
         coords={
-            "load": ("load", loads, {"units": "N"}),
+            "hook_load": ("hook_load", loads, {"units": "N"}),
             "layer": ("layer", shown),
             "speed": ("speed", speeds, {"units": "m/s"}),
         },

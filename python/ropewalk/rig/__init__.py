@@ -21,6 +21,7 @@ from ropewalk.rig.assembly import (
     Sheaves,
     load_rig,
 )
+from ropewalk.rig.brake_parts import Overtravel, RigBrake, braked_hoist
 from ropewalk.rig.file import RigFileError
 from ropewalk.rig.line_parts import DrumShape, Practice, StringUp, Wear
 from ropewalk.rig.plan import Operation
@@ -34,15 +35,18 @@ __all__ = [
     "Life",
     "Limits",
     "Operation",
+    "Overtravel",
     "Practice",
     "ReferenceLife",
     "Rig",
+    "RigBrake",
     "RigFileError",
     "Sheaves",
     "SiteSea",
     "StringUp",
     "Usual",
     "Wear",
+    "braked_hoist",
     "example",
     "load_rig",
     "practice",

@@ -21,6 +21,7 @@ from ropewalk.rig._fields import (
     Section,
     Share,
 )
+from ropewalk.rig.brake_sections import BrakeSection, OvertravelSection
 from ropewalk.rig.line_sections import DrumSection, LineSection, ProgramSection
 from ropewalk.rig.plan_sections import MudSection, Operations, Strings
 from ropewalk.rig.sea_sections import CompensatorSection, SeaSection
@@ -142,5 +143,7 @@ class RigFile(Section):
     drum: DrumSection | None = None
     line: LineSection | None = None
     program: ProgramSection | None = None
+    brake: BrakeSection | None = None
+    overtravel: OvertravelSection | None = None
     compensator: CompensatorSection | None = None
     sea: SeaSection | None = None
