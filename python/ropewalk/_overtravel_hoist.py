@@ -272,9 +272,9 @@ def stopping_envelope(
     Returns
     -------
     xarray.Dataset
-        ``distance`` (m) along ``hook_load`` (N), ``layer``, ``speed`` (m/s), infinite where the brake
-        is not stronger than the load; ``deceleration`` (m/s²) along ``hook_load``, ``layer``. Units
-        stand in the attributes.
+        ``distance`` (m) along ``hook_load`` (N), ``layer``, ``speed`` (m/s), infinite where the
+        brake is not stronger than the load; ``deceleration`` (m/s²) along ``hook_load`` and
+        ``layer``. Units stand in the attributes.
 
     Examples
     --------

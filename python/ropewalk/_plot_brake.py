@@ -160,7 +160,7 @@ def lowering_balance(
     ax.set_xlabel(f"torque of the load at the drum [{torque_unit}]")
     ax.set_ylabel(f"drum speed [{speed_unit}]")
     ax.grid(visible=True, color="#dddddd", linewidth=0.6)
-    ax.legend(frameon=False, loc="upper left")
+    ax.legend(frameon=False, loc="upper right")
     return ax
 
 
