@@ -28,7 +28,7 @@ class LoweringBalance:
     ----------
     state
         ``"held"``: the torque at rest is enough, the load does not move; ``"stable"``: from rest
-        it settles at a speed; ``"runaway"``: the brakes are weaker at every speed.
+        it settles at a speed; ``"runaway"``: the brakes are stronger than the load at no speed.
     load_torque_si
         Torque of the load at the drum, N·m.
     stable_si
@@ -51,7 +51,7 @@ class LoweringBalance:
 
     @property
     def runs_away(self) -> bool:
-        """True if the brakes are weaker than the load at every speed."""
+        """True if the brakes are stronger than the load at no speed."""
         return self.state == "runaway"
 
     @property
@@ -212,8 +212,7 @@ def _finding(record: dict[str, Any], load: float) -> str:
     share = record["largest_load"] / load
     if record["state"] == "runaway":
         return (
-            f"runs away: the brakes reach {share:.2f} of the load's {load / 1e3:.1f} kN*m at most, "
-            "at no speed all of it"
+            f"runs away: the brakes reach {share:.2f} of the load's {load / 1e3:.1f} kN*m at most"
         )
     if record["state"] == "held":
         text = "is held at rest"

@@ -1,4 +1,4 @@
-"""What a brake holds: required factors, and the classes `DiscBrake` and `BandBrake`."""
+"""What a brake holds: the classes `DiscBrake` and `BandBrake`, and their findings."""
 
 from __future__ import annotations
 
@@ -9,113 +9,11 @@ import numpy as np
 
 from ropewalk import _core
 from ropewalk._border import NumberLike, Quantity, QuantityLike, to_count, to_quantity, to_si
+from ropewalk._brake_required import RequiredFactor
 from ropewalk._brake_stop import CAUTION
-from ropewalk._face import Policy, face
-from ropewalk._names import to_name
 from ropewalk.errors import InadmissibleError
 
-__all__ = [
-    "BandBrake",
-    "DiscBrake",
-    "HoldingFinding",
-    "RequiredFactor",
-    "holding_factor",
-    "required_factor",
-    "required_factors",
-]
-
-
-@face("brake.holding_factor")
-def holding_factor(
-    brake_torque: QuantityLike,
-    load_torque: QuantityLike,
-    *,
-    outside_validity: Policy = "raise",
-    return_status: bool = False,
-    threads: int = 1,
-) -> float:
-    r"""Static torque of a brake over the torque of its load; below 1 it does not hold.
-
-    .. math:: k = T_b / T_L
-
-    Take the load at rest, without help of the sheaves. `required_factors` has what rules ask for.
-
-    Source: definition.
-
-    Examples
-    --------
-    >>> import ropewalk as rw
-    >>> rw.brake.holding_factor("135 kN*m", "67.5 kN*m")
-    2.0
-    """
-    ...
-
-
-@dataclass(frozen=True, slots=True)
-class RequiredFactor:
-    """A holding factor that is asked for, and who asks.
-
-    Attributes
-    ----------
-    key
-        Its name here.
-    standard, edition
-        Regulation or publication.
-    value
-        Least static torque of the brake over the torque of the load.
-    condition
-        Which brake, against what load.
-    source
-        Clause or table.
-    standing
-        ``"published"`` or ``"from memory"``.
-    """
-
-    key: str
-    standard: str
-    edition: str
-    value: float
-    condition: str
-    source: str
-    standing: str
-
-
-def required_factor(key: str) -> RequiredFactor:
-    """Holding factor of a rule.
-
-    None of them was written for drawworks. The rules where the rig stands and the maker's manual
-    come first.
-
-    Parameters
-    ----------
-    key : str
-        `required_factors` lists them.
-
-    Raises
-    ------
-    UnknownEntryError
-        If there is no such key; the message offers what there is.
-
-    Examples
-    --------
-    >>> import ropewalk as rw
-    >>> rw.brake.required_factor("OSHA 1910.179 control braking").value
-    1.25
-    """
-    name = to_name("brake.required_factor", "key", key)
-    return RequiredFactor(**_core.brake.required_factor(name))
-
-
-def required_factors() -> list[RequiredFactor]:
-    """Every holding factor there is.
-
-    Examples
-    --------
-    >>> import ropewalk as rw
-    >>> max(factor.value for factor in rw.brake.required_factors())
-    1.5
-    """
-    return [RequiredFactor(**record) for record in _core.brake.required_factors()]
+__all__ = ["BandBrake", "DiscBrake", "HoldingFinding"]
 
 
 @dataclass(frozen=True, slots=True)

@@ -46,10 +46,8 @@ from ropewalk._brake_heat import (
     surface_rise_of_stop,
     temperature_over_trip,
 )
-from ropewalk._brake_holding import (
-    BandBrake,
-    DiscBrake,
-    HoldingFinding,
+from ropewalk._brake_holding import BandBrake, DiscBrake, HoldingFinding
+from ropewalk._brake_required import (
     RequiredFactor,
     holding_factor,
     required_factor,

@@ -21,7 +21,7 @@ struct LoweringBrakes {
 enum class LoweringState {
   held,     ///< the torque at rest is enough: the load does not move
   stable,   ///< from rest it settles at a speed
-  runaway,  ///< the brakes are weaker than the load at every speed
+  runaway,  ///< the brakes are stronger than the load at no speed
 };
 
 /// Torque of all brakes together at a speed.
