@@ -9,6 +9,8 @@ void bind_drum(py::module_& core);
 void bind_brake(py::module_& core);
 void bind_overtravel(py::module_& core);
 void bind_compensator(py::module_& core);
+void bind_mast(py::module_& core);
+void bind_suspension(py::module_& core);
 void bind_fatigue(py::module_& core);
 void bind_design_factor(py::module_& core);
 void bind_drillstring(py::module_& core);
@@ -29,6 +31,8 @@ PYBIND11_MODULE(_core, core) {
   bind_brake(core);
   bind_overtravel(core);
   bind_compensator(core);
+  bind_mast(core);
+  bind_suspension(core);
   bind_fatigue(core);
   bind_design_factor(core);
   bind_drillstring(core);

@@ -9,6 +9,9 @@ Subjects are modules: `sheave`, `reeving`, `drum`, `brake`, `overtravel`, `rope`
 Subjects are modules: `sheave`, `reeving`, `drum`, `compensator`, `rope`, `fatigue`,
 `design_factor`, `drillstring`, `work`; on top of them stand `rig` and `study`. `units` is the pint
 registry in use, `Q` makes a quantity, `si` is the same functions on plain SI numbers.
+Subjects are modules: `sheave`, `reeving`, `drum`, `compensator`, `mast`, `suspension`, `rope`,
+`fatigue`, `design_factor`, `drillstring`, `work`; on top of them stand `rig` and `study`. `units`
+is the pint registry in use, `Q` makes a quantity, `si` is the same functions on plain SI numbers.
 
 Nothing is loaded before it is used, and importing changes no state outside this package.
 """
@@ -30,6 +33,7 @@ if TYPE_CHECKING:
         errors,
         fatigue,
         line,
+        mast,
         overtravel,
         plot,
         reeving,
@@ -38,6 +42,7 @@ if TYPE_CHECKING:
         sheave,
         si,
         study,
+        suspension,
         testing,
         work,
     )
@@ -54,10 +59,12 @@ if TYPE_CHECKING:
         optimize_program,
         run_line,
     )
+    from ropewalk.mast import Mast
     from ropewalk.reeving import Reeving
     from ropewalk.rig import Rig, load_rig
     from ropewalk.rope import Rope
     from ropewalk.study.sheave_life import sheave_life
+    from ropewalk.suspension import Suspension
 
     units: pint.UnitRegistry[Any]
 
@@ -66,6 +73,7 @@ __all__ = [
     "Compensator",
     "DrillString",
     "Drum",
+    "Mast",
     "Q",
     "Quantity",
     "QuantityLike",
@@ -75,6 +83,7 @@ __all__ = [
     "RopewalkError",
     "SeaState",
     "SlipCutProgram",
+    "Suspension",
     "__version__",
     "brake",
     "compare_programs",
@@ -86,6 +95,7 @@ __all__ = [
     "fatigue",
     "line",
     "load_rig",
+    "mast",
     "optimize_program",
     "overtravel",
     "plot",
@@ -97,6 +107,7 @@ __all__ = [
     "sheave_life",
     "si",
     "study",
+    "suspension",
     "testing",
     "units",
     "work",
@@ -112,6 +123,7 @@ _SUBMODULES = {
     "fatigue",
     "line",
     "overtravel",
+    "mast",
     "plot",
     "reeving",
     "rig",
@@ -119,6 +131,7 @@ _SUBMODULES = {
     "sheave",
     "si",
     "study",
+    "suspension",
     "testing",
     "work",
 }
@@ -132,6 +145,7 @@ _HOMES = {
     "optimize_program": "line",
     "run_line": "line",
     "Drum": "drum",
+    "Mast": "mast",
     "Q": "_units",
     "Quantity": "_units",
     "QuantityLike": "_units",
@@ -139,6 +153,7 @@ _HOMES = {
     "Rig": "rig",
     "Rope": "rope",
     "RopewalkError": "errors",
+    "Suspension": "suspension",
     "__version__": "_version",
     "load_rig": "rig",
     "sheave_life": "study",

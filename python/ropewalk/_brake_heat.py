@@ -169,6 +169,7 @@ def surface_rise_of_stop(
 @face("brake.cooling_water_flow")
 def cooling_water_flow(
     heat_power: QuantityLike,
+    water_density: QuantityLike,
     specific_heat: QuantityLike,
     temperature_rise: QuantityLike,
     *,
@@ -178,16 +179,16 @@ def cooling_water_flow(
 ) -> Quantity:
     r"""Cooling water that carries a heat away.
 
-    .. math:: \dot m = P / (c \Delta T)
+    .. math:: \dot V = P / (\rho c \Delta T)
 
     As long as nothing boils. Source: conservation of energy.
 
     Examples
     --------
     >>> import ropewalk as rw
-    >>> flow = rw.brake.cooling_water_flow("1 MW", "4186 J/kg/K", "20 K")
-    >>> print(f"{flow.magnitude:.2f} kg/s")
-    11.94 kg/s
+    >>> flow = rw.brake.cooling_water_flow("1 MW", "1000 kg/m**3", "4186 J/kg/K", "20 K")
+    >>> print(f"{flow.to('liter/min').magnitude:.0f} L/min")
+    717 L/min
     """
     ...
 

@@ -14,8 +14,10 @@ from ropewalk._plot_compensator import gas_spring_load, heave_spectrum, operatin
 from ropewalk._plot_drum import drum_layers, fleet_angle_along_drum
 from ropewalk._plot_front import program_front
 from ropewalk._plot_line import damage_strip, line_figure
+from ropewalk._plot_mast import leg_loads
 from ropewalk._plot_shares import share_by_operation, share_by_sheave
 from ropewalk._plot_string_up import string_up
+from ropewalk._plot_suspension import hook_bounce, load_path
 from ropewalk._plot_waterfall import slip_waterfall
 
 if TYPE_CHECKING:
@@ -30,8 +32,11 @@ __all__ = [
     "fleet_angle_along_drum",
     "gas_spring_load",
     "heave_spectrum",
+    "hook_bounce",
+    "leg_loads",
     "life_against_diameter",
     "line_figure",
+    "load_path",
     "lowering_balance",
     "operating_limits",
     "program_front",

@@ -20,10 +20,12 @@ if TYPE_CHECKING:
         drillstring,
         drum,
         fatigue,
+        mast,
         overtravel,
         reeving,
         rope,
         sheave,
+        suspension,
         work,
     )
 
@@ -34,10 +36,12 @@ __all__ = [
     "drillstring",
     "drum",
     "fatigue",
+    "mast",
     "overtravel",
     "reeving",
     "rope",
     "sheave",
+    "suspension",
     "work",
 ]
 

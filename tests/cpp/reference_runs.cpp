@@ -1,16 +1,9 @@
 #include "reference_runs.hpp"
-#include "reference_rows.hpp"
 
 #include <algorithm>
 #include <limits>
-#include <tuple>
-#include <utility>
 
-#include "ropewalk/compensator/active.hpp"
-#include "ropewalk/compensator/gas_spring.hpp"
-#include "ropewalk/compensator/hanging.hpp"
-#include "ropewalk/compensator/rayleigh.hpp"
-#include "ropewalk/compensator/spectrum.hpp"
+#include "reference_inputs.hpp"
 #include "ropewalk/design_factor/design_factor.hpp"
 #include "ropewalk/design_factor/minimum.hpp"
 #include "ropewalk/drillstring/drag.hpp"
@@ -167,31 +160,8 @@ bool is_plain(const Inputs& inputs) {
                       [](const auto& input) { return input.second.composite; });
 }
 
-}  // namespace
-
-const std::map<std::string, Run, std::less<>>& reference_runs() {
-  static const std::map<std::string, Run, std::less<>> table = with_brake_runs({
-      row<compensator::ActiveLineSpeed>(),
-      row<compensator::ActiveWork>(),
-      row<compensator::CycleExceedance>(),
-      row<compensator::ExpectedMaximum>(),
-      row<compensator::GasLoad>(),
-      row<compensator::GasStiffness>(),
-      row<compensator::HangingRatio>(),
-      row<compensator::HeaveAcceleration>(),
-      row<compensator::JonswapNormalizer>(),
-      row<compensator::MeanOfHighest>(),
-      row<compensator::MeanPeriodRatio>(),
-      row<compensator::MostProbableMaximum>(),
-      row<compensator::NaturalPeriod>(),
-      row<compensator::NeededGasVolume>(),
-      row<compensator::PeakFactor>(),
-      row<compensator::PiersonMoskowitz>(),
-      row<compensator::SeriesStiffness>(),
-      row<compensator::SteepestHeight>(),
-      row<compensator::StringStiffness>(),
-      row<compensator::StrokeExceedance>(),
-      row<compensator::ZeroCrossingRatio>(),
+std::map<std::string, Run, std::less<>> subject_runs() {
+  return {
       row<design_factor::DesignFactor>(),
       row<design_factor::Derated>(),
       row<drillstring::BuoyancyFactor>(),
@@ -337,7 +307,19 @@ const std::map<std::string, Run, std::less<>>& reference_runs() {
                                     quantity<Length>(one.inputs, "rope_diameter"));
          return Outputs{{"result", to_si(found.value)}};
        }},
-  });
+  };
+}
+
+}  // namespace
+
+const std::map<std::string, Run, std::less<>>& reference_runs() {
+  static const std::map<std::string, Run, std::less<>> table = [] {
+    std::map<std::string, Run, std::less<>> all = subject_runs();
+    all.merge(hoist_runs());
+    all.merge(compensator_runs());
+    all.merge(brake_runs());
+    return all;
+  }();
   return table;
 }
 

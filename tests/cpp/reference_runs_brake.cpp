@@ -1,4 +1,5 @@
-#include "reference_rows.hpp"
+#include "reference_inputs.hpp"
+#include "reference_runs.hpp"
 #include "ropewalk/brake/auxiliary.hpp"
 #include "ropewalk/brake/band.hpp"
 #include "ropewalk/brake/disc.hpp"
@@ -9,9 +10,8 @@
 
 namespace ropewalk::test {
 
-std::map<std::string, Run, std::less<>> with_brake_runs(
-    std::map<std::string, Run, std::less<>> runs) {
-  runs.merge(std::map<std::string, Run, std::less<>>{
+std::map<std::string, Run, std::less<>> brake_runs() {
+  return {
       row<brake::BandLeverTension>(),
       row<brake::BandMeanPressure>(),
       row<brake::BandPressure>(),
@@ -40,8 +40,7 @@ std::map<std::string, Run, std::less<>> with_brake_runs(
        [](const ReferenceCase& one) {
          return Outputs{{"value", to_si(brake::required_factor(text(one.inputs, "key")).value)}};
        }},
-  });
-  return runs;
+  };
 }
 
 }  // namespace ropewalk::test

@@ -252,7 +252,7 @@ def test_a_table_of_friction_fades() -> None:
 
 def test_a_reading_in_celsius_is_no_difference() -> None:
     with pytest.raises(UnitError, match="zero"):
-        rw.brake.cooling_water_flow("1 MW", "4186 J/kg/K", rw.Q(20, "degC"))
+        rw.brake.cooling_water_flow("1 MW", "1000 kg/m**3", "4186 J/kg/K", rw.Q(20, "degC"))
 
 
 def test_required_factors_have_sources() -> None:

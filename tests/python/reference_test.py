@@ -24,6 +24,8 @@ SUBJECTS = {
     "brake",
     "overtravel",
     "compensator",
+    "mast",
+    "suspension",
     "fatigue",
     "design_factor",
     "drillstring",

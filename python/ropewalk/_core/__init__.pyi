@@ -10,6 +10,8 @@ from . import drum
 from . import brake
 from . import overtravel
 from . import compensator
+from . import mast
+from . import suspension
 from . import fatigue
 from . import design_factor
 from . import drillstring
@@ -25,10 +27,12 @@ __all__: list[str] = [
     "fatigue",
     "line",
     "overtravel",
+    "mast",
     "reeving",
     "rope",
     "sheave",
     "signatures",
+    "suspension",
     "table",
     "work",
 ]

@@ -18,11 +18,13 @@ from ropewalk._signature import (
     drillstring,
     drum,
     fatigue,
+    mast,
     overtravel,
     parameters,
     reeving,
     rope,
     sheave,
+    suspension,
     work,
 )
 from ropewalk._signature.records import Parameter, Role, Signature
@@ -37,6 +39,8 @@ _SUBJECTS = (
     brake,
     overtravel,
     compensator,
+    mast,
+    suspension,
     rope,
     fatigue,
     design_factor,

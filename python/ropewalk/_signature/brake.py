@@ -18,7 +18,6 @@ from ropewalk._signature.roles import (
     HEAT_LOSS,
     LENGTH,
     MASS,
-    MASS_FLOW,
     NUMBER,
     POWER,
     SPECIFIC_HEAT,
@@ -27,6 +26,7 @@ from ropewalk._signature.roles import (
     TEMPERATURE,
     TIME,
     TORQUE,
+    VOLUME_FLOW,
 )
 
 PARAMETERS: dict[str, Parameter] = {
@@ -78,6 +78,7 @@ PARAMETERS: dict[str, Parameter] = {
     "lining_pressure": Parameter(STRESS, "MPa", "Pressure under the lining.", 0.5),
     "sliding_speed": Parameter(SPEED, "m/s", "Speed of rim or disc under the lining.", 10.0),
     "heat_power": Parameter(POWER, "MW", "Heat per time that the water takes.", 1.0),
+    "water_density": Parameter(DENSITY, "kg/m**3", "Density of the cooling water.", 1000.0),
     "temperature_rise": Parameter(TEMPERATURE, "K", "Rise of temperature of the water.", 20.0),
     "heat_loss": Parameter(
         HEAT_LOSS, "W/K", "Heat given off per time and kelvin above the surroundings.", 500.0
@@ -165,8 +166,8 @@ SIGNATURES: dict[str, Signature] = {
     "brake.surface_rise": Signature(_SURFACE, TEMPERATURE, "Rise of the surface."),
     "brake.surface_rise_of_stop": Signature(_SURFACE, TEMPERATURE, "Largest rise of the surface."),
     "brake.cooling_water_flow": Signature(
-        ("heat_power", "specific_heat", "temperature_rise"),
-        MASS_FLOW,
+        ("heat_power", "water_density", "specific_heat", "temperature_rise"),
+        VOLUME_FLOW,
         "Water through the brake.",
         {"specific_heat": 4186.0},
     ),

@@ -27,10 +27,11 @@ MASS_PER_LENGTH = Role("mass per length", "kg/m", (-1, 1, 0, 0), "lb/ft", "a mas
 SPECTRAL_DENSITY = Role(
     "spectral density", "m**2*s/rad", (2, 0, 1, -1), "m**2*s/rad", "a spectral density"
 )
+DAMPING = Role("damping", "N*s/m", (0, 1, -1, 0), "lbf*s/in", "a damping")
 
 # Heat. A temperature is a difference: readings in °C and °F have a zero of their own.
 TEMPERATURE = Role("temperature", "K", (0, 0, 0, 0), "delta_degC", "a temperature difference", 1)
-MASS_FLOW = Role("mass flow", "kg/s", (0, 1, -1, 0), "kg/s", "a mass flow")
+VOLUME_FLOW = Role("volume flow", "m**3/s", (3, 0, -1, 0), "gallon/min", "a volume flow")
 HEAT_FLUX = Role("heat flux", "W/m**2", (0, 1, -3, 0), "W/m**2", "a heat flux")
 SPECIFIC_HEAT = Role("specific heat", "J/kg/K", (2, 0, -2, 0), "J/kg/K", "a specific heat", -1)
 CONDUCTIVITY = Role("conductivity", "W/m/K", (1, 1, -3, 0), "W/m/K", "a conductivity", -1)

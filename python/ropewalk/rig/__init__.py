@@ -24,6 +24,7 @@ from ropewalk.rig.assembly import (
 from ropewalk.rig.brake_parts import Overtravel, RigBrake, braked_hoist
 from ropewalk.rig.file import RigFileError
 from ropewalk.rig.line_parts import DrumShape, Practice, StringUp, Wear
+from ropewalk.rig.mast_parts import HookSpring, LoadPath, RatedMast, RatedPart
 from ropewalk.rig.plan import Operation
 from ropewalk.rig.practice import Usual, practice
 from ropewalk.rig.sea_parts import SiteSea
@@ -32,11 +33,15 @@ __all__ = [
     "Block",
     "DrumShape",
     "FittedPowerLaw",
+    "HookSpring",
     "Life",
     "Limits",
+    "LoadPath",
     "Operation",
     "Overtravel",
     "Practice",
+    "RatedMast",
+    "RatedPart",
     "ReferenceLife",
     "Rig",
     "RigBrake",

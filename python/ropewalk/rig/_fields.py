@@ -64,6 +64,8 @@ TimeOrZero = Annotated[float, _reader("time"), _NOT_NEGATIVE]
 Mass = Annotated[float, _reader("mass"), _POSITIVE]
 Height = Annotated[float, _reader("length"), Field(allow_inf_nan=False)]
 Density = Annotated[float, _reader("density"), _NOT_NEGATIVE]
+ForcePerLength = Annotated[float, _reader("force_per_length"), _POSITIVE]
+Damping = Annotated[float, _reader("damping"), _NOT_NEGATIVE]
 MassPerLength = Annotated[float, _reader("mass_per_length"), _NOT_NEGATIVE]
 
 

@@ -19,6 +19,7 @@ from ropewalk.rig.line_parts import (
     make_practice,
     make_string_up,
 )
+from ropewalk.rig.mast_parts import LoadPath, RatedMast, make_load_path, make_mast
 from ropewalk.rig.operations import make_operations, make_strings
 from ropewalk.rig.plan import SERVICES, Operation
 from ropewalk.rig.sea_parts import SiteSea, make_compensator, make_sea
@@ -96,8 +97,8 @@ class Limits:
 class Rig:
     """A hoist: rope, reeving, blocks, strings, well plan. Made by `load_rig`.
 
-    Drum, string-up of the line, present program, compensator and sea are None where the file does
-    not have them.
+    What a file may leave out is None where it does: drum, string-up of the line, present program,
+    compensator, sea, mast, suspension.
     """
 
     name: str
@@ -119,6 +120,8 @@ class Rig:
     overtravel: Overtravel | None = None
     compensator: Compensator | None = None
     sea: SiteSea | None = None
+    mast: RatedMast | None = None
+    suspension: LoadPath | None = None
 
     @property
     def travel(self) -> float:
@@ -137,6 +140,12 @@ class Rig:
     def stuck_hook_load(self) -> float:
         """Hook load of the allowed pull on a string stuck at the end of the heaviest trip, N."""
         return self.heaviest_trip.heaviest_hook_load(self.block.weight) + self.limits.overpull
+
+    @property
+    def largest_hook_load(self) -> float:
+        """Largest hook load of the plan and of the allowed pull on a stuck string, N."""
+        planned = [one.heaviest_hook_load(self.block.weight) for one in self.operations]
+        return max(*planned, self.stuck_hook_load)
 
 
 def load_rig(path: str | Path) -> Rig:
@@ -211,6 +220,8 @@ def _assemble(file: RigFile) -> Rig:
         overtravel=make_overtravel(file.overtravel),
         compensator=make_compensator(file.compensator),
         sea=make_sea(file.sea),
+        mast=make_mast(file.mast),
+        suspension=make_load_path(file.suspension, file.block.weight),
     )
 
 

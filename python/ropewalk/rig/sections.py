@@ -23,6 +23,7 @@ from ropewalk.rig._fields import (
 )
 from ropewalk.rig.brake_sections import BrakeSection, OvertravelSection
 from ropewalk.rig.line_sections import DrumSection, LineSection, ProgramSection
+from ropewalk.rig.mast_sections import MastSection, SuspensionSection
 from ropewalk.rig.plan_sections import MudSection, Operations, Strings
 from ropewalk.rig.sea_sections import CompensatorSection, SeaSection
 
@@ -147,3 +148,5 @@ class RigFile(Section):
     overtravel: OvertravelSection | None = None
     compensator: CompensatorSection | None = None
     sea: SeaSection | None = None
+    mast: MastSection | None = None
+    suspension: SuspensionSection | None = None

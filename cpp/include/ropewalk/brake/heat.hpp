@@ -27,6 +27,9 @@ inline constexpr Parameter<Conductivity> conductivity{
 inline constexpr Parameter<Density> solid_density{
     "solid_density", above_up_to(0.0 * kilogram_per_cubic_meter,
                                  30'000.0 * kilogram_per_cubic_meter, params::guard)};
+inline constexpr Parameter<Density> water_density{
+    "water_density",
+    above_up_to(0.0 * kilogram_per_cubic_meter, 5'000.0 * kilogram_per_cubic_meter, params::guard)};
 inline constexpr Parameter<HeatFlux> heat_flux{
     "heat_flux", between(from_si<HeatFlux>(0.0), from_si<HeatFlux>(1e10), params::guard)};
 inline constexpr Parameter<Time> braking_time{"braking_time",
@@ -159,21 +162,23 @@ inline constexpr Model<SurfaceRiseOfStop> surface_rise_of_stop{};
 
 /// Cooling water that carries a heat away.
 ///
-///   ṁ = P / (c ΔT)
+///   V̇ = P / (ρ c ΔT)
 ///
 /// P   heat_power        power
+/// ρ   water_density     density
 /// c   specific_heat     of the water
 /// ΔT  temperature_rise  of the water on its way through
 ///
 /// Range: no boiling. Source: conservation of energy.
 struct CoolingWaterFlow {
   static constexpr std::string_view name = "brake.cooling_water_flow";
-  static constexpr std::tuple parameters{argument::heat_power, argument::specific_heat,
-                                         argument::temperature_rise};
+  static constexpr std::tuple parameters{argument::heat_power, argument::water_density,
+                                         argument::specific_heat, argument::temperature_rise};
 
-  static constexpr MassFlow formula(Power heat_power, SpecificHeat specific_heat,
-                                    Temperature temperature_rise) noexcept {
-    return heat_power / (specific_heat * temperature_rise);
+  static constexpr VolumeFlow formula(Power heat_power, Density water_density,
+                                      SpecificHeat specific_heat,
+                                      Temperature temperature_rise) noexcept {
+    return heat_power / (water_density * specific_heat * temperature_rise);
   }
 };
 inline constexpr Model<CoolingWaterFlow> cooling_water_flow{};

@@ -19,8 +19,8 @@ using force_per_length_dimension =
     bu::derived_dimension<bu::mass_base_dimension, 1, bu::time_base_dimension, -2>::type;
 using mass_per_length_dimension =
     bu::derived_dimension<bu::mass_base_dimension, 1, bu::length_base_dimension, -1>::type;
-using mass_flow_dimension =
-    bu::derived_dimension<bu::mass_base_dimension, 1, bu::time_base_dimension, -1>::type;
+using volume_flow_dimension =
+    bu::derived_dimension<bu::length_base_dimension, 3, bu::time_base_dimension, -1>::type;
 using heat_flux_dimension =
     bu::derived_dimension<bu::mass_base_dimension, 1, bu::time_base_dimension, -3>::type;
 using specific_heat_dimension =
@@ -35,6 +35,8 @@ using heat_loss_dimension =
 using spectral_density_dimension =
     bu::derived_dimension<bu::length_base_dimension, 2, bu::time_base_dimension, 1,
                           bu::plane_angle_base_dimension, -1>::type;
+using damping_dimension =
+    bu::derived_dimension<bu::mass_base_dimension, 1, bu::time_base_dimension, -1>::type;
 }  // namespace detail
 
 using Number = detail::bu::quantity<detail::si::dimensionless>;
@@ -69,8 +71,8 @@ using MassPerLength =
 
 // Heat. A temperature is a difference or counted from absolute zero, never a reading in °C or °F.
 using Temperature = detail::bu::quantity<detail::si::temperature>;
-using MassFlow =
-    detail::bu::quantity<detail::bu::unit<detail::mass_flow_dimension, detail::si::system>>;
+using VolumeFlow =
+    detail::bu::quantity<detail::bu::unit<detail::volume_flow_dimension, detail::si::system>>;
 using HeatFlux =
     detail::bu::quantity<detail::bu::unit<detail::heat_flux_dimension, detail::si::system>>;
 using SpecificHeat =
@@ -80,6 +82,9 @@ using Conductivity =
 /// Heat a body gives off per time and difference in temperature, W/K.
 using HeatLoss =
     detail::bu::quantity<detail::bu::unit<detail::heat_loss_dimension, detail::si::system>>;
+/// Force of a viscous damper per speed, N·s/m.
+using Damping =
+    detail::bu::quantity<detail::bu::unit<detail::damping_dimension, detail::si::system>>;
 
 /// Builds a quantity from a number that is already in the coherent SI unit.
 /// The name says what it does at the one place where a bare number becomes a quantity.

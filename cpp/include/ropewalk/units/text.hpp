@@ -43,11 +43,12 @@ ROPEWALK_QUANTITY(ForcePerLength, "N/m", 0, 1, -2, 0)
 ROPEWALK_QUANTITY(MassPerLength, "kg/m", -1, 1, 0, 0)
 ROPEWALK_QUANTITY(SpectralDensity, "m2*s/rad", 2, 0, 1, -1)
 ROPEWALK_QUANTITY(Temperature, "K", 0, 0, 0, 0, 1)
-ROPEWALK_QUANTITY(MassFlow, "kg/s", 0, 1, -1, 0, 0)
+ROPEWALK_QUANTITY(VolumeFlow, "m3/s", 3, 0, -1, 0, 0)
 ROPEWALK_QUANTITY(HeatFlux, "W/m2", 0, 1, -3, 0, 0)
 ROPEWALK_QUANTITY(SpecificHeat, "J/kg/K", 2, 0, -2, 0, -1)
 ROPEWALK_QUANTITY(Conductivity, "W/m/K", 1, 1, -3, 0, -1)
 ROPEWALK_QUANTITY(HeatLoss, "W/K", 2, 1, -3, 0, -1)
+ROPEWALK_QUANTITY(Damping, "N*s/m", 0, 1, -1, 0)
 #undef ROPEWALK_QUANTITY
 
 /// Coherent SI symbol of a quantity, "" for a plain number.

@@ -1,7 +1,6 @@
-/// How a case finds its arguments by name and runs a formula of one row.
+/// The inputs of a reference case as quantities, and formulas of one row called by them.
 #pragma once
 
-#include <string>
 #include <string_view>
 #include <tuple>
 #include <utility>
@@ -15,6 +14,12 @@ namespace ropewalk::test {
 template <class Q>
 Q quantity(const Inputs& inputs, std::string_view name) {
   return from_si<Q>(inputs.at(std::string(name)).number.value());
+}
+
+/// The same, nothing where the case leaves it out.
+template <class Q>
+Q quantity_or_none(const Inputs& inputs, std::string_view name) {
+  return inputs.contains(name) ? quantity<Q>(inputs, name) : from_si<Q>(0.0);
 }
 
 inline const std::string& text(const Inputs& inputs, std::string_view name) {
@@ -38,9 +43,5 @@ template <class F>
 std::pair<const std::string, Run> row() {
   return {std::string(F::name), run_row<F>};
 }
-
-/// Those runs and the ones of `brake` and `overtravel`.
-[[nodiscard]] std::map<std::string, Run, std::less<>> with_brake_runs(
-    std::map<std::string, Run, std::less<>> runs);
 
 }  // namespace ropewalk::test
