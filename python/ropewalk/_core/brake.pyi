@@ -174,6 +174,7 @@ def caliper_torque(
 
 def cooling_water_flow(
     heat_power: float | numpy.typing.ArrayLike,
+    water_density: float | numpy.typing.ArrayLike,
     specific_heat: float | numpy.typing.ArrayLike,
     temperature_rise: float | numpy.typing.ArrayLike,
     *,
@@ -184,7 +185,7 @@ def cooling_water_flow(
     """
     Cooling water that carries a heat away.
 
-    In SI: heat_power [W], specific_heat [J/kg/K], temperature_rise [K]; gives [kg/s].
+    In SI: heat_power [W], water_density [kg/m3], specific_heat [J/kg/K], temperature_rise [K]; gives [m3/s].
     """
 
 def eddy_stable_speed(

@@ -54,7 +54,6 @@ PARAMETERS: dict[str, Parameter] = {
     "pad_inner_radius": Parameter(LENGTH, "m", "Inner radius of the pads.", 0.6),
     "calipers": Parameter(COUNT, "", "Number of calipers that act, two pads each.", 8),
     "spring_force": Parameter(FORCE, "kN", "Force of the springs as the caliper was set.", 80.0),
-    "spring_rate": Parameter(FORCE_PER_LENGTH, "kN/mm", "Stiffness of the springs.", 2.5),
     "pad_wear": Parameter(LENGTH, "mm", "Lining lost since the caliper was set.", 2.0),
     "release_pressure": Parameter(STRESS, "MPa", "Pressure of the oil against the springs.", 1.0),
     "release_area": Parameter(AREA, "mm**2", "Area of the piston that releases.", 8000.0),
@@ -133,6 +132,7 @@ SIGNATURES: dict[str, Signature] = {
         ("spring_force", "spring_rate", "pad_wear", "release_pressure", "release_area"),
         FORCE,
         "Force of one pad on the disc; 0 if it is held off.",
+        {"spring_rate": 14_000.0},
     ),
     "brake.eddy_torque": Signature((*_EDDY, "drum_rotation"), TORQUE, "Torque of the brake."),
     "brake.eddy_stable_speed": Signature(
