@@ -8,6 +8,7 @@ void bind_reeving(py::module_& core);
 void bind_drum(py::module_& core);
 void bind_brake(py::module_& core);
 void bind_overtravel(py::module_& core);
+void bind_drawworks(py::module_& core);
 void bind_compensator(py::module_& core);
 void bind_mast(py::module_& core);
 void bind_suspension(py::module_& core);
@@ -30,6 +31,7 @@ PYBIND11_MODULE(_core, core) {
   bind_drum(core);
   bind_brake(core);
   bind_overtravel(core);
+  bind_drawworks(core);
   bind_compensator(core);
   bind_mast(core);
   bind_suspension(core);

@@ -12,6 +12,10 @@ registry in use, `Q` makes a quantity, `si` is the same functions on plain SI nu
 Subjects are modules: `sheave`, `reeving`, `drum`, `compensator`, `mast`, `suspension`, `rope`,
 `fatigue`, `design_factor`, `drillstring`, `work`; on top of them stand `rig` and `study`. `units`
 is the pint registry in use, `Q` makes a quantity, `si` is the same functions on plain SI numbers.
+Subjects are modules: `sheave`, `reeving`, `drum`, `drawworks`, `rope`, `fatigue`,
+Subjects are modules: `sheave`, `reeving`, `drum`, `compensator`, `rope`, `fatigue`,
+`design_factor`, `drillstring`, `work`; on top of them stand `rig` and `study`. `units` is the pint
+registry in use, `Q` makes a quantity, `si` is the same functions on plain SI numbers.
 
 Nothing is loaded before it is used, and importing changes no state outside this package.
 """
@@ -28,6 +32,7 @@ if TYPE_CHECKING:
         brake,
         compensator,
         design_factor,
+        drawworks,
         drillstring,
         drum,
         errors,
@@ -63,6 +68,7 @@ if TYPE_CHECKING:
     from ropewalk.reeving import Reeving
     from ropewalk.rig import Rig, load_rig
     from ropewalk.rope import Rope
+    from ropewalk.study.lines_strung import lines_strung
     from ropewalk.study.sheave_life import sheave_life
     from ropewalk.suspension import Suspension
 
@@ -89,11 +95,13 @@ __all__ = [
     "compare_programs",
     "compensator",
     "design_factor",
+    "drawworks",
     "drillstring",
     "drum",
     "errors",
     "fatigue",
     "line",
+    "lines_strung",
     "load_rig",
     "mast",
     "optimize_program",
@@ -117,6 +125,7 @@ _SUBMODULES = {
     "brake",
     "compensator",
     "design_factor",
+    "drawworks",
     "drillstring",
     "drum",
     "errors",
@@ -155,6 +164,7 @@ _HOMES = {
     "RopewalkError": "errors",
     "Suspension": "suspension",
     "__version__": "_version",
+    "lines_strung": "study",
     "load_rig": "rig",
     "sheave_life": "study",
 }

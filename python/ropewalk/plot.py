@@ -11,6 +11,12 @@ from ropewalk._plot_brake import (
     temperature_over_trip,
 )
 from ropewalk._plot_compensator import gas_spring_load, heave_spectrum, operating_limits
+from ropewalk._plot_drawworks import (
+    lines_strung_figure,
+    lines_trade_off,
+    load_against_speed,
+    stroke_cycle,
+)
 from ropewalk._plot_drum import drum_layers, fleet_angle_along_drum
 from ropewalk._plot_front import program_front
 from ropewalk._plot_line import damage_strip, line_figure
@@ -36,6 +42,9 @@ __all__ = [
     "leg_loads",
     "life_against_diameter",
     "line_figure",
+    "lines_strung_figure",
+    "lines_trade_off",
+    "load_against_speed",
     "load_path",
     "lowering_balance",
     "operating_limits",
@@ -46,6 +55,7 @@ __all__ = [
     "slip_waterfall",
     "stopping_distance_by_speed",
     "string_up",
+    "stroke_cycle",
     "temperature_over_trip",
 ]
 

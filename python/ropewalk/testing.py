@@ -37,6 +37,7 @@ _UNITS = {
     "angular_velocity": ("rad/s", "rpm", "deg/s"),
     "frequency": ("Hz", "1/min"),
     "torque": ("N*m", "kN*m", "ft*lbf"),
+    "moment_of_inertia": ("kg*m**2", "tonne*m**2", "lb*ft**2"),
     "force_per_length": ("N/m", "kN/m", "lbf/ft"),
     "mass_per_length": ("kg/m", "lb/ft"),
     "temperature": ("K", "delta_degC", "delta_degF"),

@@ -6,6 +6,10 @@
 #include "reference_inputs.hpp"
 #include "ropewalk/design_factor/design_factor.hpp"
 #include "ropewalk/design_factor/minimum.hpp"
+#include "ropewalk/drawworks/inertia.hpp"
+#include "ropewalk/drawworks/power.hpp"
+#include "ropewalk/drawworks/sizes.hpp"
+#include "ropewalk/drawworks/stand.hpp"
 #include "ropewalk/drillstring/drag.hpp"
 #include "ropewalk/drillstring/tool_joint.hpp"
 #include "ropewalk/drillstring/weight.hpp"
@@ -164,6 +168,14 @@ std::map<std::string, Run, std::less<>> subject_runs() {
   return {
       row<design_factor::DesignFactor>(),
       row<design_factor::Derated>(),
+      row<drawworks::DrumSpeed>(),
+      row<drawworks::HoistingSpeed>(),
+      row<drawworks::HookEquivalentMass>(),
+      row<drawworks::HookPower>(),
+      row<drawworks::PowerForDepth>(),
+      row<drawworks::ReflectedInertia>(),
+      row<drawworks::StandPeakSpeed>(),
+      row<drawworks::StandTime>(),
       row<drillstring::BuoyancyFactor>(),
       row<drillstring::BuoyedWeightPerLength>(),
       row<drillstring::JointedMassPerLength>(),
@@ -238,6 +250,13 @@ std::map<std::string, Run, std::less<>> subject_runs() {
          const auto found =
              design_factor::minimum(text(one.inputs, "operation"), text(one.inputs, "standard"));
          return Outputs{{"value", to_si(found.value)}};
+       }},
+      {"drawworks.size_for_depth",
+       [](const ReferenceCase& one) {
+         const auto found = drawworks::size_for_depth(quantity<Length>(one.inputs, "depth"),
+                                                      text(one.inputs, "standard"));
+         return Outputs{{"hook_load", to_si(found.hook_load.value())},
+                        {"power[1]", to_si(found.power_to)}};
        }},
       {"drum.Drum.capacity",
        [](const ReferenceCase& one) {

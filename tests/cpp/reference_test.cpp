@@ -15,9 +15,9 @@ void PrintTo(const ReferenceCase& one, std::ostream* out) { *out << one.id; }
 
 namespace {
 
-constexpr std::array subjects{"brake",  "overtravel", "compensator", "design_factor", "drillstring",
-                              "drum",   "fatigue",    "mast",        "reeving",       "rope",
-                              "sheave", "suspension", "work"};
+constexpr std::array subjects{
+    "brake",   "overtravel", "compensator", "design_factor", "drawworks", "drillstring", "drum",
+    "fatigue", "mast",       "reeving",     "rope",          "sheave",    "suspension",  "work"};
 
 std::vector<ReferenceCase> cases_to_run() {
   std::vector<ReferenceCase> cases;
@@ -62,6 +62,8 @@ TEST(ReferenceCasesRead, WhatOnlyPythonRuns) {
     }
   }
   const std::set<std::string> objects_and_lists{"compensator.heave",
+                                                "drawworks.Hoist.motor_torque",
+                                                "drawworks.Hoist.speed",
                                                 "drillstring.DrillString.bha_excess_weight",
                                                 "drillstring.DrillString.hook_load",
                                                 "drillstring.DrillString.weight_in_air",

@@ -23,6 +23,7 @@ SUBJECTS = {
     "drum",
     "brake",
     "overtravel",
+    "drawworks",
     "compensator",
     "mast",
     "suspension",

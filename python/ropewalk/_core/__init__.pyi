@@ -9,6 +9,7 @@ from . import reeving
 from . import drum
 from . import brake
 from . import overtravel
+from . import drawworks
 from . import compensator
 from . import mast
 from . import suspension
@@ -22,6 +23,7 @@ __all__: list[str] = [
     "brake",
     "compensator",
     "design_factor",
+    "drawworks",
     "drillstring",
     "drum",
     "fatigue",

@@ -22,6 +22,9 @@ ANGLE = Role("angle", "rad", (0, 0, 0, 1), "deg", "an angle")
 ANGULAR_VELOCITY = Role("angular velocity", "rad/s", (0, 0, -1, 1), "rpm", "an angular velocity")
 FREQUENCY = Role("frequency", "Hz", (0, 0, -1, 0), "1/min", "a frequency")
 TORQUE = Role("torque", "N*m", (2, 1, -2, -1), "ft*lbf", "a torque")
+MOMENT_OF_INERTIA = Role(
+    "moment of inertia", "kg*m**2", (2, 1, 0, -2), "lb*ft**2", "a moment of inertia"
+)
 FORCE_PER_LENGTH = Role("force per length", "N/m", (0, 1, -2, 0), "lbf/ft", "a force per length")
 MASS_PER_LENGTH = Role("mass per length", "kg/m", (-1, 1, 0, 0), "lb/ft", "a mass per length")
 SPECTRAL_DENSITY = Role(

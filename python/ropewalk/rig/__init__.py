@@ -22,6 +22,7 @@ from ropewalk.rig.assembly import (
     load_rig,
 )
 from ropewalk.rig.brake_parts import Overtravel, RigBrake, braked_hoist
+from ropewalk.rig.drawworks_parts import DrawworksParts, hoist, trip
 from ropewalk.rig.file import RigFileError
 from ropewalk.rig.line_parts import DrumShape, Practice, StringUp, Wear
 from ropewalk.rig.mast_parts import HookSpring, LoadPath, RatedMast, RatedPart
@@ -31,6 +32,7 @@ from ropewalk.rig.sea_parts import SiteSea
 
 __all__ = [
     "Block",
+    "DrawworksParts",
     "DrumShape",
     "FittedPowerLaw",
     "HookSpring",
@@ -53,8 +55,10 @@ __all__ = [
     "Wear",
     "braked_hoist",
     "example",
+    "hoist",
     "load_rig",
     "practice",
+    "trip",
 ]
 
 

@@ -10,6 +10,7 @@ from typing import TYPE_CHECKING
 
 from ropewalk.errors import RopewalkError
 from ropewalk.rig.brake_parts import Overtravel, RigBrake, make_brake, make_overtravel
+from ropewalk.rig.drawworks_parts import DrawworksParts, make_drawworks
 from ropewalk.rig.file import RigFileError, read_rig_file
 from ropewalk.rig.line_parts import (
     DrumShape,
@@ -97,8 +98,7 @@ class Limits:
 class Rig:
     """A hoist: rope, reeving, blocks, strings, well plan. Made by `load_rig`.
 
-    What a file may leave out is None where it does: drum, string-up of the line, present program,
-    compensator, sea, mast, suspension.
+    What a file may leave out is None where it does.
     """
 
     name: str
@@ -118,6 +118,7 @@ class Rig:
     program: Practice | None = None
     brake: RigBrake | None = None
     overtravel: Overtravel | None = None
+    drawworks: DrawworksParts | None = None
     compensator: Compensator | None = None
     sea: SiteSea | None = None
     mast: RatedMast | None = None
@@ -218,6 +219,7 @@ def _assemble(file: RigFile) -> Rig:
         program=make_practice(file.program),
         brake=make_brake(file.brake),
         overtravel=make_overtravel(file.overtravel),
+        drawworks=make_drawworks(file.drawworks),
         compensator=make_compensator(file.compensator),
         sea=make_sea(file.sea),
         mast=make_mast(file.mast),

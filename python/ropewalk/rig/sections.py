@@ -17,11 +17,11 @@ from ropewalk.rig._fields import (
     Friction,
     Length,
     Positive,
-    Power,
     Section,
     Share,
 )
 from ropewalk.rig.brake_sections import BrakeSection, OvertravelSection
+from ropewalk.rig.drawworks_sections import DrawworksSection
 from ropewalk.rig.line_sections import DrumSection, LineSection, ProgramSection
 from ropewalk.rig.mast_sections import MastSection, SuspensionSection
 from ropewalk.rig.plan_sections import MudSection, Operations, Strings
@@ -75,12 +75,6 @@ class BlockSection(SheavesSection):
         description="Length of line between crown and block, block at its highest."
     )
     lowest: Length = Field(description="The same with the block at its lowest.")
-
-
-class DrawworksSection(Section):
-    """``[drawworks]``."""
-
-    power: Power = Field(description="Rated input power.")
 
 
 class ReferenceLifeSection(Section):

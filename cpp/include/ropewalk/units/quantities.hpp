@@ -56,6 +56,7 @@ using Angle = detail::bu::quantity<detail::si::plane_angle>;
 using AngularVelocity = detail::bu::quantity<detail::si::angular_velocity>;
 using Frequency = detail::bu::quantity<detail::si::frequency>;
 using Torque = detail::bu::quantity<detail::si::torque>;
+using MomentOfInertia = detail::bu::quantity<detail::si::moment_of_inertia>;
 
 /// Weight of a pipe or rope per length, N/m: already multiplied by standard gravity.
 using ForcePerLength =
