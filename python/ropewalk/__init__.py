@@ -8,6 +8,12 @@
 Subjects are modules: `rope`, `sheave`, `reeving`, `drum`, `drawworks`, `brake`, `overtravel`,
 `compensator`, `mast`, `suspension`, `deadline`, `dynamics`, `rainflow`, `fatigue`,
 `design_factor`, `drillstring`, `work`; on top of them stand `line`, `rig` and `study`. `units`
+Subjects are modules: `sheave`, `reeving`, `drum`, `brake`, `overtravel`, `rope`, `fatigue`,
+Subjects are modules: `sheave`, `reeving`, `drum`, `compensator`, `rope`, `fatigue`,
+`design_factor`, `drillstring`, `work`; on top of them stand `rig` and `study`. `units` is the pint
+registry in use, `Q` makes a quantity, `si` is the same functions on plain SI numbers.
+Subjects are modules: `sheave`, `reeving`, `drum`, `compensator`, `mast`, `suspension`, `rope`,
+`fatigue`, `design_factor`, `drillstring`, `work`; on top of them stand `rig` and `study`. `units`
 is the pint registry in use, `Q` makes a quantity, `si` is the same functions on plain SI numbers.
 
 Nothing is loaded before it is used, and importing changes no state outside this package.
@@ -22,6 +28,7 @@ if TYPE_CHECKING:
     import pint
 
     from ropewalk import (
+        brake,
         compensator,
         design_factor,
         drawworks,
@@ -31,6 +38,7 @@ if TYPE_CHECKING:
         fatigue,
         line,
         mast,
+        overtravel,
         plot,
         reeving,
         rig,
@@ -82,6 +90,7 @@ __all__ = [
     "SlipCutProgram",
     "Suspension",
     "__version__",
+    "brake",
     "compare_programs",
     "compensator",
     "design_factor",
@@ -95,6 +104,7 @@ __all__ = [
     "load_rig",
     "mast",
     "optimize_program",
+    "overtravel",
     "plot",
     "reeving",
     "rig",
@@ -111,6 +121,7 @@ __all__ = [
 ]
 
 _SUBMODULES = {
+    "brake",
     "compensator",
     "design_factor",
     "drawworks",
@@ -119,6 +130,7 @@ _SUBMODULES = {
     "errors",
     "fatigue",
     "line",
+    "overtravel",
     "mast",
     "plot",
     "reeving",

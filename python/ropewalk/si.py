@@ -14,6 +14,7 @@ from typing import TYPE_CHECKING, Any
 
 if TYPE_CHECKING:
     from ropewalk._core import (
+        brake,
         compensator,
         design_factor,
         drawworks,
@@ -21,6 +22,7 @@ if TYPE_CHECKING:
         drum,
         fatigue,
         mast,
+        overtravel,
         reeving,
         rope,
         sheave,
@@ -29,6 +31,7 @@ if TYPE_CHECKING:
     )
 
 __all__ = [
+    "brake",
     "compensator",
     "design_factor",
     "drawworks",
@@ -36,6 +39,7 @@ __all__ = [
     "drum",
     "fatigue",
     "mast",
+    "overtravel",
     "reeving",
     "rope",
     "sheave",

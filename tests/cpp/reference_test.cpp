@@ -15,9 +15,9 @@ void PrintTo(const ReferenceCase& one, std::ostream* out) { *out << one.id; }
 
 namespace {
 
-constexpr std::array subjects{"compensator", "design_factor", "drawworks",  "drillstring",
-                              "drum",        "fatigue",       "mast",       "reeving",
-                              "rope",        "sheave",        "suspension", "work"};
+constexpr std::array subjects{
+    "brake",   "overtravel", "compensator", "design_factor", "drawworks", "drillstring", "drum",
+    "fatigue", "mast",       "reeving",     "rope",          "sheave",    "suspension",  "work"};
 
 std::vector<ReferenceCase> cases_to_run() {
   std::vector<ReferenceCase> cases;

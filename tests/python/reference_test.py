@@ -21,6 +21,8 @@ SUBJECTS = {
     "sheave",
     "reeving",
     "drum",
+    "brake",
+    "overtravel",
     "drawworks",
     "compensator",
     "mast",

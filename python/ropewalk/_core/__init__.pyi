@@ -7,6 +7,8 @@ from . import rope
 from . import sheave
 from . import reeving
 from . import drum
+from . import brake
+from . import overtravel
 from . import drawworks
 from . import compensator
 from . import mast
@@ -18,6 +20,7 @@ from . import work
 from . import line
 
 __all__: list[str] = [
+    "brake",
     "compensator",
     "design_factor",
     "drawworks",
@@ -26,6 +29,7 @@ __all__: list[str] = [
     "fatigue",
     "line",
     "mast",
+    "overtravel",
     "reeving",
     "rope",
     "sheave",
@@ -37,7 +41,7 @@ __all__: list[str] = [
 
 def signatures() -> dict:
     """
-    Every row function with the dimensions (length, mass, time, angle) of its arguments and result, as the compiler knows them.
+    Every row function with the dimensions (length, mass, time, angle, temperature) of its arguments and result, as the compiler knows them.
     """
 
 def table(name: str) -> list[dict]:

@@ -12,6 +12,7 @@ share it). The same argument has the same name and role everywhere.
 from __future__ import annotations
 
 from ropewalk._signature import (
+    brake,
     compensator,
     design_factor,
     drawworks,
@@ -19,6 +20,7 @@ from ropewalk._signature import (
     drum,
     fatigue,
     mast,
+    overtravel,
     parameters,
     reeving,
     rope,
@@ -35,6 +37,8 @@ _SUBJECTS = (
     sheave,
     reeving,
     drum,
+    brake,
+    overtravel,
     drawworks,
     compensator,
     mast,

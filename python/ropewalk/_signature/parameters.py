@@ -33,6 +33,9 @@ PARAMETERS = {
     "reeving_efficiency": Parameter(
         NUMBER, "", "Efficiency of the reeving, measured or prescribed.", 0.81
     ),
+    # Springs and swings
+    "damping_ratio": Parameter(NUMBER, "", "Viscous damping over critical; 0 undamped.", 0.1),
+    "spring_rate": Parameter(FORCE_PER_LENGTH, "lbf/in", "Stiffness of the spring.", 1_500.0),
     # Strings
     "depth": Parameter(LENGTH, "ft", "Depth of the hole along the string.", 10_000.0),
     "stand_length": Parameter(LENGTH, "ft", "Length of one stand of pipe.", 93.0),

@@ -8,7 +8,6 @@ from ropewalk._signature.roles import (
     COUNT,
     DAMPING,
     FORCE,
-    FORCE_PER_LENGTH,
     FREQUENCY,
     LENGTH,
     NUMBER,
@@ -45,11 +44,9 @@ PARAMETERS: dict[str, Parameter] = {
     "sprung_weight": Parameter(
         FORCE, "lbf", "All that moves on the hook spring: hook, links, elevator, stand.", 6_000.0
     ),
-    "spring_rate": Parameter(FORCE_PER_LENGTH, "lbf/in", "Rate of the hook spring.", 1_500.0),
     "damping": Parameter(DAMPING, "lbf*s/in", "Damping of the snubber.", 50.0),
     "damping_up": Parameter(DAMPING, "lbf*s/in", "Damping while the hook rises.", 50.0),
     "damping_down": Parameter(DAMPING, "lbf*s/in", "Damping while the hook goes down.", 10.0),
-    "damping_ratio": Parameter(NUMBER, "", "Damping over critical damping.", 0.3),
     "friction": Parameter(FORCE, "lbf", "Friction of seals and guides, the same both ways.", 200.0),
     "overpull": Parameter(
         FORCE, "lbf", "Pull on the hook beyond what hangs on it, as the thread lets go.", 3_000.0

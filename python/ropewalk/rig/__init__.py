@@ -21,6 +21,7 @@ from ropewalk.rig.assembly import (
     Sheaves,
     load_rig,
 )
+from ropewalk.rig.brake_parts import Overtravel, RigBrake, braked_hoist
 from ropewalk.rig.drawworks_parts import DrawworksParts, hoist, trip
 from ropewalk.rig.file import RigFileError
 from ropewalk.rig.line_parts import DrumShape, Practice, StringUp, Wear
@@ -39,17 +40,20 @@ __all__ = [
     "Limits",
     "LoadPath",
     "Operation",
+    "Overtravel",
     "Practice",
     "RatedMast",
     "RatedPart",
     "ReferenceLife",
     "Rig",
+    "RigBrake",
     "RigFileError",
     "Sheaves",
     "SiteSea",
     "StringUp",
     "Usual",
     "Wear",
+    "braked_hoist",
     "example",
     "hoist",
     "load_rig",
