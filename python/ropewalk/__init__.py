@@ -5,9 +5,9 @@
 >>> print(f"{pressure.to('psi'):.1f}")
 960.0 pound_force_per_square_inch
 
-Subjects are modules: `sheave`, `reeving`, `drum`, `rope`, `fatigue`, `design_factor`,
-`drillstring`, `work`; on top of them stand `rig` and `study`. `units` is the pint registry in use,
-`Q` makes a quantity, `si` is the same functions on plain SI numbers.
+Subjects are modules: `sheave`, `reeving`, `drum`, `deadline`, `dynamics`, `rainflow`, `rope`,
+`fatigue`, `design_factor`, `drillstring`, `work`; on top of them stand `rig` and `study`. `units`
+is the pint registry in use, `Q` makes a quantity, `si` is the same functions on plain SI numbers.
 
 Nothing is loaded before it is used, and importing changes no state outside this package.
 """
@@ -21,13 +21,16 @@ if TYPE_CHECKING:
     import pint
 
     from ropewalk import (
+        deadline,
         design_factor,
         drillstring,
         drum,
+        dynamics,
         errors,
         fatigue,
         line,
         plot,
+        rainflow,
         reeving,
         rig,
         rope,
@@ -39,6 +42,7 @@ if TYPE_CHECKING:
     )
     from ropewalk._units import Q, Quantity, QuantityLike
     from ropewalk._version import __version__
+    from ropewalk.deadline import WeightIndicator
     from ropewalk.drillstring import DrillString
     from ropewalk.drum import Drum
     from ropewalk.errors import RopewalkError
@@ -68,17 +72,21 @@ __all__ = [
     "Rope",
     "RopewalkError",
     "SlipCutProgram",
+    "WeightIndicator",
     "__version__",
     "compare_programs",
+    "deadline",
     "design_factor",
     "drillstring",
     "drum",
+    "dynamics",
     "errors",
     "fatigue",
     "line",
     "load_rig",
     "optimize_program",
     "plot",
+    "rainflow",
     "reeving",
     "rig",
     "rope",
@@ -93,13 +101,16 @@ __all__ = [
 ]
 
 _SUBMODULES = {
+    "deadline",
     "design_factor",
     "drillstring",
     "drum",
+    "dynamics",
     "errors",
     "fatigue",
     "line",
     "plot",
+    "rainflow",
     "reeving",
     "rig",
     "rope",
@@ -123,6 +134,7 @@ _HOMES = {
     "Reeving": "reeving",
     "Rig": "rig",
     "Rope": "rope",
+    "WeightIndicator": "deadline",
     "RopewalkError": "errors",
     "__version__": "_version",
     "load_rig": "rig",

@@ -4,9 +4,12 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING, Any
 
+from ropewalk._plot_deadline import friction_log, weight_indicator
 from ropewalk._plot_drum import drum_layers, fleet_angle_along_drum
+from ropewalk._plot_dynamics import pickup_factors
 from ropewalk._plot_front import program_front
 from ropewalk._plot_line import damage_strip, line_figure
+from ropewalk._plot_rainflow import rainflow_matrix, range_histogram
 from ropewalk._plot_shares import share_by_operation, share_by_sheave
 from ropewalk._plot_string_up import string_up
 from ropewalk._plot_waterfall import slip_waterfall
@@ -20,14 +23,19 @@ __all__ = [
     "damage_strip",
     "drum_layers",
     "fleet_angle_along_drum",
+    "friction_log",
     "life_against_diameter",
     "line_figure",
+    "pickup_factors",
     "program_front",
+    "rainflow_matrix",
+    "range_histogram",
     "share_by_operation",
     "share_by_sheave",
     "sheave_life_figure",
     "slip_waterfall",
     "string_up",
+    "weight_indicator",
 ]
 
 # Told apart without color: line style, marker and shade of gray all differ.

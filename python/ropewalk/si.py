@@ -14,17 +14,32 @@ from typing import TYPE_CHECKING, Any
 
 if TYPE_CHECKING:
     from ropewalk._core import (
+        deadline,
         design_factor,
         drillstring,
         drum,
+        dynamics,
         fatigue,
+        rainflow,
         reeving,
         rope,
         sheave,
         work,
     )
 
-__all__ = ["design_factor", "drillstring", "drum", "fatigue", "reeving", "rope", "sheave", "work"]
+__all__ = [
+    "deadline",
+    "design_factor",
+    "drillstring",
+    "drum",
+    "dynamics",
+    "fatigue",
+    "rainflow",
+    "reeving",
+    "rope",
+    "sheave",
+    "work",
+]
 
 
 def __getattr__(name: str) -> Any:

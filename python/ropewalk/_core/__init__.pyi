@@ -12,13 +12,19 @@ from . import design_factor
 from . import drillstring
 from . import work
 from . import line
+from . import deadline
+from . import dynamics
+from . import rainflow
 
 __all__: list[str] = [
+    "deadline",
     "design_factor",
     "drillstring",
     "drum",
+    "dynamics",
     "fatigue",
     "line",
+    "rainflow",
     "reeving",
     "rope",
     "sheave",

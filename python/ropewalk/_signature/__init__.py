@@ -12,9 +12,11 @@ share it). The same argument has the same name and role everywhere.
 from __future__ import annotations
 
 from ropewalk._signature import (
+    deadline,
     design_factor,
     drillstring,
     drum,
+    dynamics,
     fatigue,
     parameters,
     reeving,
@@ -27,7 +29,18 @@ from ropewalk._signature.roles import ROLES
 
 __all__ = ["PARAMETERS", "ROLES", "SIGNATURES", "Parameter", "Role", "Signature"]
 
-_SUBJECTS = (sheave, reeving, drum, rope, fatigue, design_factor, drillstring, work)
+_SUBJECTS = (
+    sheave,
+    reeving,
+    drum,
+    deadline,
+    dynamics,
+    rope,
+    fatigue,
+    design_factor,
+    drillstring,
+    work,
+)
 
 
 def _merged_parameters() -> dict[str, Parameter]:

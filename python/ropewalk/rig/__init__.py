@@ -21,6 +21,7 @@ from ropewalk.rig.assembly import (
     Sheaves,
     load_rig,
 )
+from ropewalk.rig.deadline_parts import DeadLine, LeverSensor
 from ropewalk.rig.file import RigFileError
 from ropewalk.rig.line_parts import DrumShape, Practice, StringUp, Wear
 from ropewalk.rig.plan import Operation
@@ -28,8 +29,10 @@ from ropewalk.rig.practice import Usual, practice
 
 __all__ = [
     "Block",
+    "DeadLine",
     "DrumShape",
     "FittedPowerLaw",
+    "LeverSensor",
     "Life",
     "Limits",
     "Operation",

@@ -46,6 +46,7 @@ _NOT_NEGATIVE = Field(ge=0.0, allow_inf_nan=False)
 #: Quantities, in memory as SI numbers.
 Length = Annotated[float, _reader("length"), _POSITIVE]
 LengthOrZero = Annotated[float, _reader("length"), _NOT_NEGATIVE]
+Area = Annotated[float, _reader("area"), _POSITIVE]
 Force = Annotated[float, _reader("force"), _POSITIVE]
 ForceOrZero = Annotated[float, _reader("force"), _NOT_NEGATIVE]
 Power = Annotated[float, _reader("power"), _POSITIVE]

@@ -9,6 +9,7 @@ from pathlib import Path
 from typing import TYPE_CHECKING
 
 from ropewalk.errors import RopewalkError
+from ropewalk.rig.deadline_parts import DeadLine, make_dead_line
 from ropewalk.rig.file import RigFileError, read_rig_file
 from ropewalk.rig.line_parts import (
     DrumShape,
@@ -93,7 +94,8 @@ class Limits:
 class Rig:
     """A hoist: rope, reeving, blocks, strings, well plan. Made by `load_rig`.
 
-    Drum, string-up of the line and present program are None where the file does not have them.
+    Drum, string-up of the line, present program and dead line are None where the file does not
+    have them.
     """
 
     name: str
@@ -111,6 +113,7 @@ class Rig:
     drum: DrumShape | None = None
     line: StringUp | None = None
     program: Practice | None = None
+    deadline: DeadLine | None = None
 
     @property
     def travel(self) -> float:
@@ -199,6 +202,7 @@ def _assemble(file: RigFile) -> Rig:
         drum=make_drum(file.drum),
         line=make_string_up(file.line, file.reeving.lines, file.reeving.lead_sheaves),
         program=make_practice(file.program),
+        deadline=make_dead_line(file.deadline),
     )
 
 

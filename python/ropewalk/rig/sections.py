@@ -21,6 +21,7 @@ from ropewalk.rig._fields import (
     Section,
     Share,
 )
+from ropewalk.rig.deadline_sections import DeadLineSection
 from ropewalk.rig.line_sections import DrumSection, LineSection, ProgramSection
 from ropewalk.rig.plan_sections import MudSection, Operations, Strings
 
@@ -141,3 +142,4 @@ class RigFile(Section):
     drum: DrumSection | None = None
     line: LineSection | None = None
     program: ProgramSection | None = None
+    deadline: DeadLineSection | None = None

@@ -5,20 +5,21 @@
 
 namespace ropewalk::dynamics {
 
-/// Force per stretch. Boost.Units cannot tell it from a weight per length; on the Python side it is
-/// a role of its own.
+/// Force per stretch. No unit tells it from a weight per length; the name does.
 using Stiffness = ForcePerLength;
 
 namespace argument {
 
 inline constexpr Interval stiffness_range =
     above_up_to(from_si<Stiffness>(0.0), from_si<Stiffness>(1e12), params::guard);
+inline constexpr Interval modulus_range =
+    above_up_to(from_si<Stress>(0.0), from_si<Stress>(1e12), params::guard);
 inline constexpr Interval area_range =
     above_up_to(from_si<Area>(0.0), from_si<Area>(1.0), params::guard);
 
 // The line
 /// Modulus of the rope on its metallic area.
-inline constexpr Parameter<Stress> rope_modulus{"rope_modulus", params::stress_range};
+inline constexpr Parameter<Stress> rope_modulus{"rope_modulus", modulus_range};
 inline constexpr Parameter<Area> metallic_area{"metallic_area", area_range};
 /// Length of one line between the blocks.
 inline constexpr Parameter<Length> line_height{
@@ -36,7 +37,7 @@ inline constexpr Parameter<Length> static_stretch{
     "static_stretch", above_up_to(0.0 * meter, 1'000.0 * meter, params::guard)};
 
 // The string, one pipe of constant section
-inline constexpr Parameter<Stress> string_modulus{"string_modulus", params::stress_range};
+inline constexpr Parameter<Stress> string_modulus{"string_modulus", modulus_range};
 inline constexpr Parameter<Area> string_area{"string_area", area_range};
 inline constexpr Parameter<Length> string_length{"string_length", params::length_range};
 /// Density of the steel of the string, tool joints and fluid that moves with it spread over it.
