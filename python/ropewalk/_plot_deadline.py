@@ -109,6 +109,7 @@ def friction_log(ax: Axes, fit: FrictionFit) -> Axes:
         ax.axhline(middle, color=color, linestyle="--" if down else "-.", linewidth=1.2)
         ax.axhspan(min(ends), max(ends), color=color, alpha=0.18, linewidth=0)
     ax.axhline(1.0, color=_REST, linewidth=0.9)
+    ax.xaxis.get_major_locator().set_params(integer=True)
     ax.set_xlabel("move [1]")
     ax.set_ylabel("indicated over true hook load [1]")
     ax.set_title(str(fit), fontsize=9)

@@ -73,15 +73,23 @@ def pickup_factors(
     ax.axhline(2.0, color="#777777", linewidth=0.9)
     ax.annotate(
         "load put on suddenly",
-        (0.01, 2.0),
+        (0.99, 2.0),
         xycoords=("axes fraction", "data"),
-        va="bottom",
+        ha="right",
+        va="top",
         fontsize=7,
         color="#555555",
     )
     ax.set_xlabel(f"speed of the block at pick-up [{speed_unit}]")
     ax.set_ylabel("peak over load at rest [1]")
     ax.set_xlim(left=0.0)
-    ax.legend(title="hook load, natural frequency", frameon=False, fontsize=8, title_fontsize=8)
+    ax.set_ylim(1.0, 1.0 + 1.4 * (ax.dataLim.y1 - 1.0))  # room for the legend
+    ax.legend(
+        title="hook load, natural frequency",
+        loc="upper left",
+        frameon=False,
+        fontsize=8,
+        title_fontsize=8,
+    )
     ax.grid(visible=True, color="#dddddd", linewidth=0.6)
     return ax

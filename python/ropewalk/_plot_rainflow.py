@@ -59,10 +59,12 @@ def range_histogram(
             label=f"equivalent range {equivalent:.3g} {unit}, exponent {exponent:g}",
         )
     ax.set_yscale("log")
-    ax.set_ylim(bottom=0.4)  # half a cycle is the least there is
+    # Half a cycle is the least there is; above, room for the legend.
+    ax.set_ylim(0.4, 8.0 * max(1.0, float(found.counts.max())))
     ax.set_xlabel(f"range of tension [{unit}]")
     ax.set_ylabel("cycles [1]")
-    ax.legend(frameon=False, fontsize=8)
+    ax.legend(loc="upper right", framealpha=0.9, fontsize=8)
+    ax.set_axisbelow(True)
     ax.grid(visible=True, color="#dddddd", linewidth=0.6)
     return ax
 

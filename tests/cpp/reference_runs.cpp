@@ -5,6 +5,10 @@
 #include <tuple>
 #include <utility>
 
+#include "ropewalk/deadline/anchor.hpp"
+#include "ropewalk/deadline/friction.hpp"
+#include "ropewalk/deadline/indicator.hpp"
+#include "ropewalk/deadline/sensor.hpp"
 #include "ropewalk/design_factor/design_factor.hpp"
 #include "ropewalk/design_factor/minimum.hpp"
 #include "ropewalk/drillstring/drag.hpp"
@@ -16,6 +20,9 @@
 #include "ropewalk/drum/length.hpp"
 #include "ropewalk/drum/pressure.hpp"
 #include "ropewalk/drum/wraps.hpp"
+#include "ropewalk/dynamics/factors.hpp"
+#include "ropewalk/dynamics/stiffness.hpp"
+#include "ropewalk/dynamics/string.hpp"
 #include "ropewalk/fatigue/discard_wire_breaks.hpp"
 #include "ropewalk/fatigue/en13001.hpp"
 #include "ropewalk/fatigue/en81_50.hpp"
@@ -193,6 +200,17 @@ bool is_plain(const Inputs& inputs) {
 
 const std::map<std::string, Run, std::less<>>& reference_runs() {
   static const std::map<std::string, Run, std::less<>> table{
+      row<deadline::AnchorCapacity>(),
+      row<deadline::ClampsNeeded>(),
+      row<deadline::FrictionFromReadings>(),
+      row<deadline::FrictionUncertainty>(),
+      row<deadline::HoistingRatio>(),
+      row<deadline::HookLoadFromReadings>(),
+      row<deadline::HookLoadHoisting>(),
+      row<deadline::HookLoadLowering>(),
+      row<deadline::LoweringRatio>(),
+      row<deadline::TensionFromDeflection>(),
+      row<deadline::TensionFromPin>(),
       row<design_factor::DesignFactor>(),
       row<design_factor::Derated>(),
       row<drillstring::BuoyancyFactor>(),
@@ -212,6 +230,20 @@ const std::map<std::string, Run, std::less<>>& reference_runs() {
       row<drum::MixedLayerHeight>(),
       row<drum::PitchedLayerHeight>(),
       row<drum::ReelCapacity>(),
+      row<dynamics::DropFactor>(),
+      row<dynamics::LineStiffness>(),
+      row<dynamics::LockedStiffness>(),
+      row<dynamics::NaturalFrequency>(),
+      row<dynamics::PickupFactor>(),
+      row<dynamics::RampFactor>(),
+      row<dynamics::SeriesStiffness>(),
+      row<dynamics::StaticStretch>(),
+      row<dynamics::StepFactor>(),
+      row<dynamics::StopFactor>(),
+      row<dynamics::StringFrequency>(),
+      row<dynamics::StringStiffness>(),
+      row<dynamics::WaveForce>(),
+      row<dynamics::WaveReturnTime>(),
       row<fatigue::BendingLoad>(),
       row<fatigue::DiscardLimitingForce>(),
       row<fatigue::DiscardWireBreaks>(),
