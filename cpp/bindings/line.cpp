@@ -100,10 +100,10 @@ void bind_tackle(py::module_& m) {
           "dead_line_sheave", [](const Tackle& t) { return contact_record(t.dead_line_sheave()); },
           "The sheave that does not turn.")
       .def_property_readonly(
-          "reach", [](const Tackle& t) { return to_si(t.reach()); },
+          "reach", [](const Tackle& t) { return static_cast<double>(t.reach()); },
           "Rope from the anchor to the drum with the block at its lowest, m.")
       .def_property_readonly(
-          "first_anchor", [](const Tackle& t) { return to_si(t.first_anchor()); },
+          "first_anchor", [](const Tackle& t) { return static_cast<double>(t.first_anchor()); },
           "Position of the anchor on a new line, m.")
       .def_property_readonly(
           "travel", [](const Tackle& t) { return to_si(t.travel()); }, "Travel of the block, m.");

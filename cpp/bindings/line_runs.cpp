@@ -30,8 +30,8 @@ py::dict event_record(const LineEvent& event) {
   record["row"] = event.row;
   record["work"] = event.work;
   record["length"] = event.length;
-  record["anchor"] = event.after.anchor;
-  record["drum_end"] = event.after.drum_end;
+  record["anchor"] = static_cast<double>(event.after.anchor);
+  record["drum_end"] = static_cast<double>(event.after.drum_end);
   record["worst_before"] = event.worst_before;
   record["section_worst"] = event.section_worst;
   record["section_mean"] = event.section_mean;
@@ -42,8 +42,8 @@ py::dict step_record(const line::LineStep& step) {
   py::dict record;
   record["block"] = step.block;
   record["work"] = step.work;
-  record["anchor"] = step.position.anchor;
-  record["drum_end"] = step.position.drum_end;
+  record["anchor"] = static_cast<double>(step.position.anchor);
+  record["drum_end"] = static_cast<double>(step.position.drum_end);
   record["worst"] = step.worst;
   record["worst_at"] = step.worst_at;
   return record;
@@ -160,7 +160,8 @@ void bind_history(py::module_& m) {
           [](const BoundHistory& h) {
             std::vector<std::array<double, 2>> positions;
             for (const auto& epoch : h.history.epochs) {
-              positions.push_back({epoch.position.anchor, epoch.position.drum_end});
+              positions.push_back({static_cast<double>(epoch.position.anchor),
+                                   static_cast<double>(epoch.position.drum_end)});
             }
             return positions;
           },
@@ -169,10 +170,12 @@ void bind_history(py::module_& m) {
           "end", [](const BoundHistory& h) { return end_text(h.history.end); },
           "How the run ended.")
       .def_property_readonly("work", [](const BoundHistory& h) { return h.history.work; })
-      .def_property_readonly("anchor",
-                             [](const BoundHistory& h) { return h.history.position.anchor; })
-      .def_property_readonly("drum_end",
-                             [](const BoundHistory& h) { return h.history.position.drum_end; })
+      .def_property_readonly(
+          "anchor",
+          [](const BoundHistory& h) { return static_cast<double>(h.history.position.anchor); })
+      .def_property_readonly(
+          "drum_end",
+          [](const BoundHistory& h) { return static_cast<double>(h.history.position.drum_end); })
       .def_property_readonly("worst", [](const BoundHistory& h) { return h.history.worst; })
       .def_property_readonly("least_wraps_rope",
                              [](const BoundHistory& h) { return h.history.least_wraps_rope; })

@@ -213,6 +213,7 @@ void bind_rows(py::module_& m) {
   bind_row<reeving::LoweringFastLineTension>(m, "Fast-line tension at the drum while lowering.");
   bind_row<reeving::LoweringDeadLineTension>(m, "Tension at the dead end while lowering.");
   bind_row<reeving::CrownLoad>(m, "Load on the crown block while hoisting.");
+  bind_row<reeving::LoweringCrownLoad>(m, "Load on the crown block while lowering.");
 }
 
 }  // namespace

@@ -12,6 +12,11 @@ function(ropewalk_compile target)
     target_compile_options(${target} PRIVATE -ffp-contract=off -Wall -Wextra -Wconversion -Wshadow
                                              -Wpedantic)
   endif()
+  if(CMAKE_CXX_COMPILER_ID STREQUAL "GNU")
+    # Functions of one file may be put into one another although the code can be moved in memory;
+    # nobody replaces them from outside.
+    target_compile_options(${target} PRIVATE -fno-semantic-interposition)
+  endif()
   if(CMAKE_CXX_COMPILER_ID STREQUAL "GNU" AND CMAKE_CXX_COMPILER_VERSION VERSION_LESS 13)
     # False alarms inside its own std::string (GCC bug 105329 and its like).
     target_compile_options(${target} PRIVATE -Wno-restrict -Wno-maybe-uninitialized)

@@ -8,6 +8,13 @@
 Subjects are modules: `sheave`, `reeving`, `drum`, `deadline`, `dynamics`, `rainflow`, `rope`,
 `fatigue`, `design_factor`, `drillstring`, `work`; on top of them stand `rig` and `study`. `units`
 is the pint registry in use, `Q` makes a quantity, `si` is the same functions on plain SI numbers.
+Subjects are modules: `sheave`, `reeving`, `drum`, `compensator`, `mast`, `suspension`, `rope`,
+`fatigue`, `design_factor`, `drillstring`, `work`; on top of them stand `rig` and `study`. `units`
+is the pint registry in use, `Q` makes a quantity, `si` is the same functions on plain SI numbers.
+Subjects are modules: `sheave`, `reeving`, `drum`, `drawworks`, `rope`, `fatigue`,
+Subjects are modules: `sheave`, `reeving`, `drum`, `compensator`, `rope`, `fatigue`,
+`design_factor`, `drillstring`, `work`; on top of them stand `rig` and `study`. `units` is the pint
+registry in use, `Q` makes a quantity, `si` is the same functions on plain SI numbers.
 
 Nothing is loaded before it is used, and importing changes no state outside this package.
 """
@@ -22,13 +29,16 @@ if TYPE_CHECKING:
 
     from ropewalk import (
         deadline,
+        compensator,
         design_factor,
+        drawworks,
         drillstring,
         drum,
         dynamics,
         errors,
         fatigue,
         line,
+        mast,
         plot,
         rainflow,
         reeving,
@@ -37,12 +47,14 @@ if TYPE_CHECKING:
         sheave,
         si,
         study,
+        suspension,
         testing,
         work,
     )
     from ropewalk._units import Q, Quantity, QuantityLike
     from ropewalk._version import __version__
     from ropewalk.deadline import WeightIndicator
+    from ropewalk.compensator import Compensator, SeaState
     from ropewalk.drillstring import DrillString
     from ropewalk.drum import Drum
     from ropewalk.errors import RopewalkError
@@ -53,17 +65,22 @@ if TYPE_CHECKING:
         optimize_program,
         run_line,
     )
+    from ropewalk.mast import Mast
     from ropewalk.reeving import Reeving
     from ropewalk.rig import Rig, load_rig
     from ropewalk.rope import Rope
+    from ropewalk.study.lines_strung import lines_strung
     from ropewalk.study.sheave_life import sheave_life
+    from ropewalk.suspension import Suspension
 
     units: pint.UnitRegistry[Any]
 
 __all__ = [
     "Campaign",
+    "Compensator",
     "DrillString",
     "Drum",
+    "Mast",
     "Q",
     "Quantity",
     "QuantityLike",
@@ -71,19 +88,27 @@ __all__ = [
     "Rig",
     "Rope",
     "RopewalkError",
+    "SeaState",
     "SlipCutProgram",
     "WeightIndicator",
     "__version__",
     "compare_programs",
     "deadline",
+    "Suspension",
+    "__version__",
+    "compare_programs",
+    "compensator",
     "design_factor",
+    "drawworks",
     "drillstring",
     "drum",
     "dynamics",
     "errors",
     "fatigue",
     "line",
+    "lines_strung",
     "load_rig",
+    "mast",
     "optimize_program",
     "plot",
     "rainflow",
@@ -95,6 +120,7 @@ __all__ = [
     "sheave_life",
     "si",
     "study",
+    "suspension",
     "testing",
     "units",
     "work",
@@ -102,13 +128,16 @@ __all__ = [
 
 _SUBMODULES = {
     "deadline",
+    "compensator",
     "design_factor",
+    "drawworks",
     "drillstring",
     "drum",
     "dynamics",
     "errors",
     "fatigue",
     "line",
+    "mast",
     "plot",
     "rainflow",
     "reeving",
@@ -117,17 +146,21 @@ _SUBMODULES = {
     "sheave",
     "si",
     "study",
+    "suspension",
     "testing",
     "work",
 }
 _HOMES = {
     "Campaign": "line",
+    "Compensator": "compensator",
+    "SeaState": "compensator",
     "DrillString": "drillstring",
     "SlipCutProgram": "line",
     "compare_programs": "line",
     "optimize_program": "line",
     "run_line": "line",
     "Drum": "drum",
+    "Mast": "mast",
     "Q": "_units",
     "Quantity": "_units",
     "QuantityLike": "_units",
@@ -136,7 +169,9 @@ _HOMES = {
     "Rope": "rope",
     "WeightIndicator": "deadline",
     "RopewalkError": "errors",
+    "Suspension": "suspension",
     "__version__": "_version",
+    "lines_strung": "study",
     "load_rig": "rig",
     "sheave_life": "study",
 }

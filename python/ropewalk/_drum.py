@@ -130,7 +130,7 @@ class Drum:
             "rope_diameter_si": to_si(_WHERE, "rope_diameter", rope_diameter, "length"),
             "laps_per_layer": to_si(_WHERE, "laps_per_layer", laps_per_layer, "number"),
             "layers": _small_count("layers", layers),
-            "layer_height": _layer_height(layer_height),
+            "layer_height": layer_height_number(layer_height),
             "crossovers_per_lap": _small_count("crossovers_per_lap", crossovers_per_lap),
         }
         _core.drum.Drum(*values.values())  # says what is wrong, if anything is
@@ -364,7 +364,8 @@ def _small_count(name: str, value: Any) -> int:
     return max(-(2**31), min(to_count(_WHERE, name, value), 2**31 - 1))
 
 
-def _layer_height(value: str | NumberLike) -> Any:
+def layer_height_number(value: str | NumberLike) -> Any:
+    """Rise from layer to layer over rope diameter: of a known lay, or the number given."""
     if isinstance(value, str) and value in _LAYER_HEIGHTS:
         return _LAYER_HEIGHTS[value]
     try:

@@ -22,6 +22,7 @@ from ropewalk._signature.roles import (
     FREQUENCY,
     MASS,
     MASS_PER_LENGTH,
+    MOMENT_OF_INERTIA,
     NUMBER,
     POWER,
     ROLES,
@@ -41,6 +42,9 @@ _PHRASES: dict[Exponents, str] = {
     role.dimensions: role.phrase for role in reversed(list(ROLES.values()))
 }
 _PHRASES[NUMBER.dimensions] = "a number without a unit"
+#: kg·m² is written for the moment of inertia kg·m²/rad² everywhere; nothing else has its dimension.
+_INERTIA = (*MOMENT_OF_INERTIA.dimensions[:3], 0)
+_PHRASES[_INERTIA] = MOMENT_OF_INERTIA.phrase
 
 _WEIGHTS = {"pound": "lbf", "kilogram": "kgf", "metric_ton": "tonne_force", "gram": "gf"}
 _MASSES = {"force_pound": "lb", "kip": "lb", "force_kilogram": "kg", "force_metric_ton": "tonne"}
@@ -119,6 +123,8 @@ def _exponents(one: Quantity, root: Quantity) -> Exponents:
 
 
 def _fits(one: Quantity, exponents: Exponents, role: Role) -> bool:
+    if role is MOMENT_OF_INERTIA:
+        return exponents in (MOMENT_OF_INERTIA.dimensions, _INERTIA)
     if role is not TORQUE:
         return exponents == role.dimensions
     # N·m is written for the torque N·m/rad everywhere; a unit of energy is not.

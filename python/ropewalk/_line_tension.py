@@ -10,6 +10,7 @@ __all__ = [
     "fast_line_tension",
     "fast_line_tension_at_efficiency",
     "hoisted_hook_load",
+    "lowering_crown_load",
     "lowering_dead_line_tension",
     "lowering_fast_line_tension",
 ]
@@ -211,5 +212,32 @@ def crown_load(
     >>> import ropewalk as rw
     >>> print(f"{rw.reeving.crown_load('400000 lbf', 10, 1.0).to('lbf'):.0f}")
     480000 force_pound
+    """
+    ...
+
+
+@face("reeving.lowering_crown_load")
+def lowering_crown_load(
+    hook_load: QuantityLike,
+    lines: NumberLike,
+    sheave_friction: NumberLike,
+    *,
+    outside_validity: Policy = "raise",
+    return_status: bool = False,
+    threads: int = 1,
+) -> Quantity:
+    r"""Load on the crown block while lowering steadily.
+
+    .. math:: F = W \left(1 + \frac{(K^N + 1)(K - 1)}{K (K^N - 1)}\right)
+
+    for an even number of lines; without the dead line for an odd number. Less than at rest: the
+    fast line loses more than the dead line gains. Source: derived; `crown_load` with 1/K in the
+    place of K.
+
+    Examples
+    --------
+    >>> import ropewalk as rw
+    >>> print(f"{rw.reeving.lowering_crown_load('400 kip', 8, 1.04).to('kip'):.1f}")
+    498.9 kip
     """
     ...

@@ -5,13 +5,22 @@ from __future__ import annotations
 from typing import TYPE_CHECKING, Any
 
 from ropewalk._plot_deadline import friction_log, weight_indicator
+from ropewalk._plot_compensator import gas_spring_load, heave_spectrum, operating_limits
+from ropewalk._plot_drawworks import (
+    lines_strung_figure,
+    lines_trade_off,
+    load_against_speed,
+    stroke_cycle,
+)
 from ropewalk._plot_drum import drum_layers, fleet_angle_along_drum
 from ropewalk._plot_dynamics import pickup_factors
 from ropewalk._plot_front import program_front
 from ropewalk._plot_line import damage_strip, line_figure
 from ropewalk._plot_rainflow import rainflow_matrix, range_histogram
+from ropewalk._plot_mast import leg_loads
 from ropewalk._plot_shares import share_by_operation, share_by_sheave
 from ropewalk._plot_string_up import string_up
+from ropewalk._plot_suspension import hook_bounce, load_path
 from ropewalk._plot_waterfall import slip_waterfall
 
 if TYPE_CHECKING:
@@ -24,8 +33,17 @@ __all__ = [
     "drum_layers",
     "fleet_angle_along_drum",
     "friction_log",
+    "gas_spring_load",
+    "heave_spectrum",
+    "hook_bounce",
+    "leg_loads",
     "life_against_diameter",
     "line_figure",
+    "lines_strung_figure",
+    "lines_trade_off",
+    "load_against_speed",
+    "load_path",
+    "operating_limits",
     "pickup_factors",
     "program_front",
     "rainflow_matrix",
@@ -35,6 +53,7 @@ __all__ = [
     "sheave_life_figure",
     "slip_waterfall",
     "string_up",
+    "stroke_cycle",
     "weight_indicator",
 ]
 

@@ -24,6 +24,7 @@ from ropewalk._line_tension import (
     fast_line_tension,
     fast_line_tension_at_efficiency,
     hoisted_hook_load,
+    lowering_crown_load,
     lowering_dead_line_tension,
     lowering_fast_line_tension,
 )
@@ -41,6 +42,7 @@ __all__ = [
     "fast_line_tension",
     "fast_line_tension_at_efficiency",
     "hoisted_hook_load",
+    "lowering_crown_load",
     "lowering_dead_line_tension",
     "lowering_efficiency",
     "lowering_fast_line_tension",

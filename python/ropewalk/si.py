@@ -14,30 +14,38 @@ from typing import TYPE_CHECKING, Any
 
 if TYPE_CHECKING:
     from ropewalk._core import (
+        compensator,
         deadline,
         design_factor,
+        drawworks,
         drillstring,
         drum,
         dynamics,
         fatigue,
+        mast,
         rainflow,
         reeving,
         rope,
         sheave,
+        suspension,
         work,
     )
 
 __all__ = [
+    "compensator",
     "deadline",
     "design_factor",
+    "drawworks",
     "drillstring",
     "drum",
     "dynamics",
     "fatigue",
+    "mast",
     "rainflow",
     "reeving",
     "rope",
     "sheave",
+    "suspension",
     "work",
 ]
 

@@ -23,6 +23,7 @@ __all__ = ["arguments", "assert_close", "quantities", "units_of"]
 _UNITS = {
     "length": ("m", "mm", "in", "ft"),
     "area": ("m**2", "mm**2", "in**2"),
+    "volume": ("m**3", "liter", "ft**3"),
     "mass": ("kg", "lb", "tonne"),
     "time": ("s", "min", "hour"),
     "speed": ("m/s", "ft/min", "ft/s"),
@@ -36,8 +37,11 @@ _UNITS = {
     "angular_velocity": ("rad/s", "rpm", "deg/s"),
     "frequency": ("Hz", "1/min"),
     "torque": ("N*m", "kN*m", "ft*lbf"),
+    "moment_of_inertia": ("kg*m**2", "tonne*m**2", "lb*ft**2"),
     "force_per_length": ("N/m", "kN/m", "lbf/ft"),
     "mass_per_length": ("kg/m", "lb/ft"),
+    "spectral_density": ("m**2*s/rad", "ft**2*s/rad"),
+    "damping": ("N*s/m", "kN*s/m", "lbf*s/in"),
 }
 
 

@@ -36,6 +36,15 @@ TEST(CampaignCheckTest, AnEmptyOneIsRefused) {
   EXPECT_TRUE(refusal.says("no strokes")) << refusal.text;
 }
 
+TEST(CampaignCheckTest, RowsThatNoBlockGoesThroughAreRefused) {
+  const Tackle tackle(round_hoist(2));
+  const Rows rows = good_rows();
+  CampaignColumns campaign = rows.campaign();
+  campaign.blocks.clear();
+  const Refusal refusal = refusal_of([&] { check(campaign, tackle, fatigue::not_given<Force>()); });
+  EXPECT_EQ(refusal.field, "blocks");
+}
+
 TEST(CampaignCheckTest, HeightsLieInTheTravel) {
   for (const double height : {30.001, -0.001, std::nan(""), HUGE_VAL}) {
     EXPECT_EQ(refused([&](Rows& rows) { rows.from[1] = height; }).field, "height_from");

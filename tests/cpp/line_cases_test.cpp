@@ -61,6 +61,13 @@ void expect_same(const CaseResult& a, const CaseResult& b) {
   EXPECT_EQ(a.cuts, b.cuts);
 }
 
+TEST_F(LineCasesTest, ACaseOfALineThatIsNotThereIsRefused) {
+  cases[5].line = 2;
+  const Refusal refusal = refusal_of([&] { run(1); });
+  EXPECT_EQ(refusal.field, "line");
+  EXPECT_TRUE(refusal.says("case 5")) << refusal.text;
+}
+
 TEST_F(LineCasesTest, EqualSingleRuns) {
   const auto results = run(1);
   EXPECT_EQ(report.all, RowStatus::ok);
@@ -72,9 +79,9 @@ TEST_F(LineCasesTest, EqualSingleRuns) {
     EXPECT_EQ(result.status, RowStatus::ok);
     EXPECT_EQ(result.work, history.work);
     EXPECT_EQ(result.worst, history.worst);
-    EXPECT_EQ(result.anchor, history.position.anchor);
+    EXPECT_EQ(result.anchor, static_cast<double>(history.position.anchor));
     EXPECT_EQ(result.slips + result.cuts, history.events.size());
-    EXPECT_NEAR(result.rope_cut, history.position.drum_end, 1e-10);
+    EXPECT_NEAR(result.rope_cut, static_cast<double>(history.position.drum_end), 1e-10);
     double waste = 0.0;
     for (const LineEvent& event : history.events) {
       if (event.cut) waste += event.length * (1.0 - event.section_mean);

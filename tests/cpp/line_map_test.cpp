@@ -28,7 +28,7 @@ struct Mapped {
     const auto severities = severities_of(severity, rows.loads());
     const RowRange all{0, rows.size(), 1.0};
     map.add(strokes_of(campaign, severities), {&all, 1},
-            {.anchor = to_si(tackle.first_anchor()) + slipped, .drum_end = 0.0});
+            {.anchor = tackle.first_anchor() + slipped, .drum_end = 0.0});
   }
   Mapped(const Mapped&) = delete;
   Mapped& operator=(const Mapped&) = delete;

@@ -22,8 +22,8 @@ TEST(TravelProfileTest, TwoStrokesByHand) {
   ASSERT_EQ(profile.heights().size(), 4U);
   for (std::size_t i = 0; i < 4; ++i) {
     EXPECT_EQ(profile.heights()[i], heights[i]);
-    EXPECT_EQ(profile.pieces(0)[i].up, up[i]);
-    EXPECT_EQ(profile.pieces(0)[i].down, down[i]);
+    EXPECT_EQ(profile.piece(0, i).up, up[i]);
+    EXPECT_EQ(profile.piece(0, i).down, down[i]);
   }
 }
 
@@ -33,6 +33,21 @@ TEST(TravelProfileTest, HeightsRiseAndNoneComesTwice) {
   const auto heights = profile.heights();
   ASSERT_FALSE(heights.empty());
   for (std::size_t i = 1; i < heights.size(); ++i) ASSERT_LT(heights[i - 1], heights[i]);
+}
+
+TEST(TravelProfileTest, AFinderFindsThePieceOfAnyHeight) {
+  const Strokes strokes = random_strokes(6'000, 3.0, 9);
+  const TravelProfile profile = strokes.profile();
+  ASSERT_TRUE(profile.can_look_up());
+  const TravelProfile::Finder find(profile);
+  const auto heights = profile.heights();
+  EXPECT_EQ(find(heights.front() - 1.0), 0U);
+  EXPECT_EQ(find(heights.back() + 1.0), heights.size() - 1);
+  for (std::size_t i = 0; i + 1 < heights.size(); ++i) {
+    ASSERT_EQ(find(heights[i]), i);
+    ASSERT_EQ(find(std::nextafter(heights[i + 1], 0.0)), i);
+    ASSERT_EQ(find(0.5 * (heights[i] + heights[i + 1])), i);
+  }
 }
 
 TEST(TravelProfileTest, EndsCloseTogetherBesideOneFarAway) {

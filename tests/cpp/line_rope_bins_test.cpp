@@ -163,16 +163,32 @@ TEST(RopeBinsTest, ClippedSweepsMatchTheSumStrokeByStroke) {
 }
 
 TEST(RopeBinsTest, BothWaysOfUnrollingAgree) {
-  // The same strokes in bins of two sizes go once by pieces, once by bins.
-  const Strokes strokes = random_strokes(500, 6.0, 77);
+  // So many strokes are looked up in long bins, and walked through in bins shorter than they are.
+  const Strokes strokes = random_strokes(6'000, 6.0, 77);
   const TravelProfile profile = strokes.profile();
+  ASSERT_TRUE(profile.can_look_up());
   const Sweep sweep{.at_lowest = 12.0, .multiple = 8.0, .from = 0.0, .to = 1e4};
-  const auto fine = unrolled(profile, sweep, 0.0625, 6'000);
+  constexpr std::size_t parts = 256;
+  const auto fine = unrolled(profile, sweep, 2.0 / parts, 188 * parts);
   const auto coarse = unrolled(profile, sweep, 2.0, 188);
   for (std::size_t b = 0; b < 187; ++b) {
     Wide mean = 0.0L;
-    for (std::size_t k = 0; k < 32; ++k) mean += static_cast<Wide>(fine[32 * b + k]) / 32.0L;
+    for (std::size_t k = 0; k < parts; ++k) mean += static_cast<Wide>(fine[parts * b + k]) / parts;
     EXPECT_NEAR(coarse[b], static_cast<double>(mean), 1e-11 * static_cast<double>(mean)) << b;
+  }
+}
+
+TEST(RopeBinsTest, ManyEndsCloseTogetherBesideOneFarAway) {
+  // All but two in one bucket of height, and nearly all in one bin.
+  std::mt19937_64 random(3);
+  Strokes strokes;
+  for (int i = 0; i < 8'000; ++i) {
+    strokes.add(between(random, 4.0, 4.00001), between(random, 4.0, 4.00001), 1.0);
+  }
+  strokes.add(0.0, 30.0, 0.01);
+  for (const double bin : {0.1, 0.73}) {
+    const Sweep sweep{.at_lowest = 50.0, .multiple = 12.0, .from = 0.0, .to = 1e4};
+    expect_like_brute(strokes, sweep, bin, static_cast<std::size_t>(420.0 / bin));
   }
 }
 

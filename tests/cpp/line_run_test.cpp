@@ -55,7 +55,7 @@ TEST(LineRunTest, WithoutAProgramNothingMoves) {
   EXPECT_TRUE(history.events.empty());
   EXPECT_EQ(history.epochs.size(), 1U);
   EXPECT_NEAR(history.work, 10.0 * work_of_one, 1e-6);
-  EXPECT_NEAR(history.position.anchor, 146.0, 1e-12);
+  EXPECT_NEAR(static_cast<double>(history.position.anchor), 146.0, 1e-12);
   EXPECT_EQ(history.position.drum_end, 0.0);
   EXPECT_NEAR(history.least_wraps_rope, 20.0, 1e-12);
   EXPECT_NEAR(history.worst, 10.0 * damage_of_one, 1e-12 * history.worst);
@@ -86,11 +86,11 @@ TEST(LineRunTest, PlannedSlipsAndCutsComeAfterTheirBlocks) {
   ASSERT_EQ(history.events.size(), 2U);
   EXPECT_FALSE(history.events[0].cut);
   EXPECT_NEAR(history.events[0].work, work_of_one, 1e-6);
-  EXPECT_NEAR(history.events[0].after.anchor, 156.0, 1e-12);
+  EXPECT_NEAR(static_cast<double>(history.events[0].after.anchor), 156.0, 1e-12);
   EXPECT_TRUE(history.events[1].cut);
   EXPECT_EQ(history.events[1].row, 2U);
   EXPECT_NEAR(history.events[1].work, 3.0 * work_of_one, 1e-6);
-  EXPECT_NEAR(history.position.drum_end, 7.0, 1e-12);
+  EXPECT_NEAR(static_cast<double>(history.position.drum_end), 7.0, 1e-12);
   EXPECT_NEAR(history.work, 4.0 * work_of_one, 1e-6);
 }
 
@@ -140,9 +140,9 @@ TEST(LineRunTest, ByTheClockByHand) {
   const LineEvent& cut = history.events[2];
   EXPECT_EQ(cut.row, 5U);
   EXPECT_NEAR(cut.work, 6.0 * work_of_one, 1e-6);
-  EXPECT_NEAR(cut.after.anchor, 156.0, 1e-12);
-  EXPECT_NEAR(cut.after.drum_end, 8.0, 1e-12);
-  EXPECT_NEAR(history.position.anchor, 161.0, 1e-12);
+  EXPECT_NEAR(static_cast<double>(cut.after.anchor), 156.0, 1e-12);
+  EXPECT_NEAR(static_cast<double>(cut.after.drum_end), 8.0, 1e-12);
+  EXPECT_NEAR(static_cast<double>(history.position.anchor), 161.0, 1e-12);
   // 20 m at the start, 5 + 5 more, 8 less.
   EXPECT_NEAR(history.least_wraps_rope, 20.0, 1e-12);
   EXPECT_EQ(history.epochs.size(), 4U);
@@ -193,6 +193,18 @@ TEST(LineRunTest, TheReelIsUsedUp) {
   EXPECT_EQ(history.end, RunEnd::reel_used_up);
   EXPECT_EQ(slips_of(history), (std::vector<int>{1, -1, 3, -1}));
   EXPECT_NEAR(history.work, 6.0 * work_of_one, 1e-6);  // until the third was due
+}
+
+TEST(LineRunTest, TheLastSlipMayTakeAllThatIsLeft) {
+  // 254 m in ten slips, each a rounding too long.
+  const Rows rows = hoists(10);
+  Program program{.trigger = Trigger::clock, .interval = 1.0, .slip = 25.4 * (1 + 4e-16) * meter};
+  const std::vector<double> clock(10, 1.0);
+  program.clock = clock;
+  program.cut = 25.4 * meter;
+  const LineHistory history = run(line_of(rows.campaign()), program);
+  EXPECT_EQ(history.end, RunEnd::campaign_done);
+  EXPECT_EQ(history.events.size(), 20U);
 }
 
 TEST(LineRunTest, ASlipLongerThanTheReelIsRefused) {

@@ -31,8 +31,8 @@ TEST(TackleTest, OffsetsOfTwoLinesByHand) {
     EXPECT_EQ(one.layer, layer);
     EXPECT_NEAR(to_si(one.diameter), barrel + 2.0 * rope_diameter * (layer - 1), 1e-15);
   }
-  EXPECT_NEAR(to_si(tackle.reach()), 126.0, 1e-12);
-  EXPECT_NEAR(to_si(tackle.first_anchor()), 146.0, 1e-12);
+  EXPECT_NEAR(static_cast<double>(tackle.reach()), 126.0, 1e-12);
+  EXPECT_NEAR(static_cast<double>(tackle.first_anchor()), 146.0, 1e-12);
   EXPECT_EQ(to_si(tackle.travel()), 30.0);
 }
 
@@ -45,8 +45,8 @@ TEST(TackleTest, OffsetsOfFourLinesByHand) {
   expect_place(contacts[2], "traveling sheave 2", 3, 26.0, 28.0);
   expect_place(contacts[3], "crown sheave 2", 4, 28.0, 30.0);
   expect_place(contacts[4], "drum layer 1", 4, 60.0, 60.0);
-  EXPECT_NEAR(to_si(tackle.reach()), 200.0, 1e-12);
-  EXPECT_NEAR(to_si(tackle.first_anchor()), 220.0, 1e-12);
+  EXPECT_NEAR(static_cast<double>(tackle.reach()), 200.0, 1e-12);
+  EXPECT_NEAR(static_cast<double>(tackle.first_anchor()), 220.0, 1e-12);
 }
 
 TEST(TackleTest, EverySheaveHasItsOwnArc) {

@@ -2,15 +2,14 @@
 
 #include <algorithm>
 #include <limits>
-#include <tuple>
-#include <utility>
 
-#include "ropewalk/deadline/anchor.hpp"
-#include "ropewalk/deadline/friction.hpp"
-#include "ropewalk/deadline/indicator.hpp"
-#include "ropewalk/deadline/sensor.hpp"
+#include "reference_inputs.hpp"
 #include "ropewalk/design_factor/design_factor.hpp"
 #include "ropewalk/design_factor/minimum.hpp"
+#include "ropewalk/drawworks/inertia.hpp"
+#include "ropewalk/drawworks/power.hpp"
+#include "ropewalk/drawworks/sizes.hpp"
+#include "ropewalk/drawworks/stand.hpp"
 #include "ropewalk/drillstring/drag.hpp"
 #include "ropewalk/drillstring/tool_joint.hpp"
 #include "ropewalk/drillstring/weight.hpp"
@@ -20,9 +19,6 @@
 #include "ropewalk/drum/length.hpp"
 #include "ropewalk/drum/pressure.hpp"
 #include "ropewalk/drum/wraps.hpp"
-#include "ropewalk/dynamics/factors.hpp"
-#include "ropewalk/dynamics/stiffness.hpp"
-#include "ropewalk/dynamics/string.hpp"
 #include "ropewalk/fatigue/discard_wire_breaks.hpp"
 #include "ropewalk/fatigue/en13001.hpp"
 #include "ropewalk/fatigue/en81_50.hpp"
@@ -47,34 +43,6 @@
 namespace ropewalk::test {
 
 namespace {
-
-/// A quantity among the inputs; throws if there is none of that name, or it is no number.
-template <class Q>
-Q quantity(const Inputs& inputs, std::string_view name) {
-  return from_si<Q>(inputs.at(std::string(name)).number.value());
-}
-
-const std::string& text(const Inputs& inputs, std::string_view name) {
-  return inputs.at(std::string(name)).text;
-}
-
-int whole(const Inputs& inputs, std::string_view name) {
-  return static_cast<int>(to_si(quantity<Number>(inputs, name)));
-}
-
-/// A formula of one row, its arguments found by their names.
-template <class F>
-Outputs run_row(const ReferenceCase& one) {
-  const auto call = [&]<class... P>(const P&... parameter) {
-    return Model<F>{}(quantity<typename P::quantity>(one.inputs, parameter.name)...);
-  };
-  return {{"result", to_si(std::apply(call, F::parameters))}};
-}
-
-template <class F>
-std::pair<const std::string, Run> row() {
-  return {std::string(F::name), run_row<F>};
-}
 
 Outputs run_tensions(const ReferenceCase& one) {
   reeving::Stringing stringing{
@@ -196,23 +164,18 @@ bool is_plain(const Inputs& inputs) {
                       [](const auto& input) { return input.second.composite; });
 }
 
-}  // namespace
-
-const std::map<std::string, Run, std::less<>>& reference_runs() {
-  static const std::map<std::string, Run, std::less<>> table{
-      row<deadline::AnchorCapacity>(),
-      row<deadline::ClampsNeeded>(),
-      row<deadline::FrictionFromReadings>(),
-      row<deadline::FrictionUncertainty>(),
-      row<deadline::HoistingRatio>(),
-      row<deadline::HookLoadFromReadings>(),
-      row<deadline::HookLoadHoisting>(),
-      row<deadline::HookLoadLowering>(),
-      row<deadline::LoweringRatio>(),
-      row<deadline::TensionFromDeflection>(),
-      row<deadline::TensionFromPin>(),
+std::map<std::string, Run, std::less<>> subject_runs() {
+  return {
       row<design_factor::DesignFactor>(),
       row<design_factor::Derated>(),
+      row<drawworks::DrumSpeed>(),
+      row<drawworks::HoistingSpeed>(),
+      row<drawworks::HookEquivalentMass>(),
+      row<drawworks::HookPower>(),
+      row<drawworks::PowerForDepth>(),
+      row<drawworks::ReflectedInertia>(),
+      row<drawworks::StandPeakSpeed>(),
+      row<drawworks::StandTime>(),
       row<drillstring::BuoyancyFactor>(),
       row<drillstring::BuoyedWeightPerLength>(),
       row<drillstring::JointedMassPerLength>(),
@@ -230,20 +193,6 @@ const std::map<std::string, Run, std::less<>>& reference_runs() {
       row<drum::MixedLayerHeight>(),
       row<drum::PitchedLayerHeight>(),
       row<drum::ReelCapacity>(),
-      row<dynamics::DropFactor>(),
-      row<dynamics::LineStiffness>(),
-      row<dynamics::LockedStiffness>(),
-      row<dynamics::NaturalFrequency>(),
-      row<dynamics::PickupFactor>(),
-      row<dynamics::RampFactor>(),
-      row<dynamics::SeriesStiffness>(),
-      row<dynamics::StaticStretch>(),
-      row<dynamics::StepFactor>(),
-      row<dynamics::StopFactor>(),
-      row<dynamics::StringFrequency>(),
-      row<dynamics::StringStiffness>(),
-      row<dynamics::WaveForce>(),
-      row<dynamics::WaveReturnTime>(),
       row<fatigue::BendingLoad>(),
       row<fatigue::DiscardLimitingForce>(),
       row<fatigue::DiscardWireBreaks>(),
@@ -301,6 +250,13 @@ const std::map<std::string, Run, std::less<>>& reference_runs() {
          const auto found =
              design_factor::minimum(text(one.inputs, "operation"), text(one.inputs, "standard"));
          return Outputs{{"value", to_si(found.value)}};
+       }},
+      {"drawworks.size_for_depth",
+       [](const ReferenceCase& one) {
+         const auto found = drawworks::size_for_depth(quantity<Length>(one.inputs, "depth"),
+                                                      text(one.inputs, "standard"));
+         return Outputs{{"hook_load", to_si(found.hook_load.value())},
+                        {"power[1]", to_si(found.power_to)}};
        }},
       {"drum.Drum.capacity",
        [](const ReferenceCase& one) {
@@ -371,6 +327,18 @@ const std::map<std::string, Run, std::less<>>& reference_runs() {
          return Outputs{{"result", to_si(found.value)}};
        }},
   };
+}
+
+}  // namespace
+
+const std::map<std::string, Run, std::less<>>& reference_runs() {
+  static const std::map<std::string, Run, std::less<>> table = [] {
+    std::map<std::string, Run, std::less<>> all = subject_runs();
+    all.merge(hoist_runs());
+    all.merge(compensator_runs());
+    all.merge(indicator_runs());
+    return all;
+  }();
   return table;
 }
 

@@ -17,6 +17,13 @@ using Run = std::function<Outputs(const ReferenceCase&)>;
 /// of parameters; look-ups and reevings by hand.
 [[nodiscard]] const std::map<std::string, Run, std::less<>>& reference_runs();
 
+/// Those of the heave compensator.
+[[nodiscard]] std::map<std::string, Run, std::less<>> compensator_runs();
+/// Those of the hoist's structure and of what hangs in it, which are among reference_runs().
+[[nodiscard]] std::map<std::string, Run, std::less<>> hoist_runs();
+/// Those of the weight indicator at the dead line and of rope dynamics.
+[[nodiscard]] std::map<std::string, Run, std::less<>> indicator_runs();
+
 /// Whether a case can be run: its function is known, and its inputs are numbers and texts. Cases
 /// that pass lists, or objects of the Python face, run in the Python suite only.
 [[nodiscard]] bool can_run(const ReferenceCase& one);

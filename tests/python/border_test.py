@@ -87,8 +87,8 @@ def test_text_with_a_unit_does(name: str, argument: str) -> None:
 @pytest.mark.parametrize(("name", "argument"), WITH_UNIT)
 def test_wrong_dimension_is_refused(name: str, argument: str) -> None:
     role = PARAMETERS[argument].role
-    text = refusal(name, **{argument: rw.Q(30, "m**3")})
-    assert text.startswith(f"{name}(): {argument} must be {role.phrase} with a unit, got 30 m**3 (")
+    text = refusal(name, **{argument: rw.Q(30, "m**4")})
+    assert text.startswith(f"{name}(): {argument} must be {role.phrase} with a unit, got 30 m**4 (")
     assert f'rw.Q({PARAMETERS[argument].example:.12g}, "{PARAMETERS[argument].unit}")' in text
 
 

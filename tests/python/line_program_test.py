@@ -208,6 +208,18 @@ def test_the_search_agrees_with_single_runs(rig: rw.Rig, campaign: rw.Campaign) 
         assert choice.rope_use_si == pytest.approx(1.0 / choice.goal_si)
 
 
+def test_default_goals_close_in_on_the_first_that_breaks_a_bound(
+    rig: rw.Rig, campaign: rw.Campaign
+) -> None:
+    found = rw.optimize_program(rig, campaign, laps=[11.25], slips_per_cut=[4], threads=2)
+    assert len(found.choices) == 14 + 4
+    assert found.recommended is not None
+    best = found.recommended.goal_si
+    broken = min(c.goal_si for c in found.choices if c.goal_si > best * 1.001)
+    # Fourteen goals over five doublings, and five steps between two of them.
+    assert broken / best == pytest.approx(32 ** (1 / 13 / 5))
+
+
 def test_the_front_is_what_no_other_choice_beats(rig: rw.Rig, campaign: rw.Campaign) -> None:
     found = rw.optimize_program(
         rig, campaign, laps=[9.25, 12.75, 14.75], slips_per_cut=[1, 4], threads=2

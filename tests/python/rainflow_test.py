@@ -159,9 +159,7 @@ def test_a_repeating_history_is_one_repeated_many_times(history: list[float]) ->
 @given(histories, st.integers(1, 10))
 def test_pieces_give_what_the_whole_gives(history: list[float], size: int) -> None:
     counter = RainflowCounter()
-    parts = [
-        counter.push(newtons(history[i : i + size])) for i in range(0, len(history), size)
-    ]
+    parts = [counter.push(newtons(history[i : i + size])) for i in range(0, len(history), size)]
     assert counter.samples == len(history)
     found = Cycles.joined([*parts, counter.finish()])
     expected = count(newtons(history))

@@ -31,7 +31,7 @@ def without(*sections: str) -> str:
 def test_drum_line_and_program_of_rig7() -> None:
     rig = rw.load_rig(rw.rig.example("rig7"))
     assert rig.drum == rw.rig.DrumShape(
-        pytest.approx(28 * 0.0254), 40.0, 4, "nested", crossovers_per_lap=2
+        pytest.approx(28 * 0.0254), 40.0, 4, 3**0.5 / 2, crossovers_per_lap=2
     )
     assert rig.line is not None
     assert (rig.line.supply, rig.line.dead_line, rig.line.fast_line) == (1500.0, 45.0, 55.0)

@@ -95,6 +95,9 @@ void check(const CampaignColumns& campaign, const Tackle& tackle, Force breaking
       throw_row(row, "count", campaign.loads.count[row], "", count_range);
     }
   }
+  if (campaign.blocks.empty()) {
+    throw InadmissibleError(where, "blocks", "there are rows and no block that goes through them");
+  }
   for (const Block& block : campaign.blocks) {
     if (block.first > block.last || block.last > campaign.loads.hook_load.size()) {
       throw InadmissibleError(where, "blocks", "a block lies outside the rows");

@@ -11,7 +11,7 @@ CaseResult run_case(const Line& line, const Program& program, const CaseOptions&
   CaseResult result;
   result.end = history.end;
   result.work = history.work;
-  result.anchor = history.position.anchor;
+  result.anchor = static_cast<double>(history.position.anchor);
   result.worst = history.worst;
   result.survival = survival(damage, map.bin_length(), options.scatter);
   result.least_wraps_rope = history.least_wraps_rope;
@@ -32,6 +32,13 @@ CaseResult run_case(const Line& line, const Program& program, const CaseOptions&
 BatchReport run_cases(std::span<const Line* const> lines, std::span<const Case> cases,
                       const CaseOptions& options, std::span<CaseResult> results, int threads,
                       const StopAsked& stop) {
+  for (std::size_t i = 0; i < cases.size(); ++i) {
+    if (cases[i].line < lines.size()) continue;
+    throw InadmissibleError("line.run_cases", "line",
+                            "case " + std::to_string(i) +
+                                ": line = " + std::to_string(cases[i].line) + ", and there are " +
+                                std::to_string(lines.size()) + " lines, counted from 0");
+  }
   const auto piece = [&](std::size_t begin, std::size_t end) {
     BatchReport report;
     for (std::size_t i = begin; i < end; ++i) {

@@ -67,7 +67,7 @@ void LineMap::check(const RopePosition& position) const {
                             "the anchor would hold the rope at " + std::to_string(position.anchor) +
                                 " m, and it is " + std::to_string(supply_) + " m long");
   }
-  const double at_lowest = position.anchor - to_si(tackle_.reach()) - position.drum_end;
+  const auto at_lowest = static_cast<double>(position.anchor - tackle_.reach() - position.drum_end);
   if (at_lowest < 0.0) {
     throw InadmissibleError(where, "drum_end",
                             "with the block at its lowest the rope comes off the drum: " +
@@ -136,7 +136,7 @@ void LineMap::add_crossovers(const RopePosition& position) {
   const Sweep whole = sweep_of(tackle_.contacts()[first_layer], severity_.contacts()[first_layer],
                                tackle_.contacts()[first_layer].near, position);
   const auto on_drum = [&](double height) {
-    return static_cast<double>(whole.at_lowest) + whole.multiple * height - position.drum_end;
+    return static_cast<double>(whole.at_lowest - position.drum_end) + whole.multiple * height;
   };
   const double from = std::max(0.0, on_drum(profile_.lowest()) - half);
   const double to = std::min(on_drum(profile_.highest()) + half, to_si(drum.capacity()));
@@ -217,7 +217,9 @@ std::vector<double> LineMap::means(std::size_t row) const {
   return means;
 }
 
-LineMap::Worst LineMap::worst(double from, double to) const {
+LineMap::Worst LineMap::worst(Position start, Position stop) const {
+  const auto from = static_cast<double>(start);
+  const auto to = static_cast<double>(stop);
   const std::vector<double>& values = values_.front();
   const auto first = static_cast<std::size_t>(std::max(0.0, from / ruler_.length()));
   const auto last = std::min(bins_, static_cast<std::size_t>(std::ceil(to / ruler_.length())));

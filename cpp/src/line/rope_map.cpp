@@ -1,6 +1,7 @@
 #include "ropewalk/line/rope_map.hpp"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
 
 namespace ropewalk::line {
@@ -46,6 +47,73 @@ inline void cover_bins(double from, double to, double severity, double* bins) no
   if (part > 0.0) bins[last] += severity * part;
 }
 
+/// Damage of one tangent point between two block heights, times the height between.
+class Stretches {
+ public:
+  struct Place {
+    double height;
+    std::size_t piece;
+  };
+
+  Stretches(const TravelProfile& profile, std::size_t group, const Sweep& sweep)
+      : find_(profile),
+        heights_(profile.heights().data()),
+        steps_(profile.steps(group).data()),
+        up_(sweep.up),
+        down_(sweep.down) {}
+
+  [[nodiscard]] Place at(double height) const noexcept { return {height, find_(height)}; }
+
+  /// Only pieces that a stretch touches can leave their rounding in it.
+  [[nodiscard]] double between(const Place& a, const Place& b) const noexcept {
+    if (a.piece == b.piece) return level(a.piece) * (b.height - a.height);
+    const TravelProfile::Step& from = steps_[a.piece + 1];
+    const TravelProfile::Step& to = steps_[b.piece];
+    const double whole =
+        up_ * ((to.area.up - from.area.up) + (to.rest.up - from.rest.up)) +
+        down_ * ((to.area.down - from.area.down) + (to.rest.down - from.rest.down));
+    // Never less than nothing: the last digit of pieces that are hardly there.
+    return level(a.piece) * (heights_[a.piece + 1] - a.height) + std::max(whole, 0.0) +
+           level(b.piece) * (b.height - heights_[b.piece]);
+  }
+
+ private:
+  [[nodiscard]] double level(std::size_t piece) const noexcept {
+    return up_ * steps_[piece].piece.up + down_ * steps_[piece].piece.down;
+  }
+
+  TravelProfile::Finder find_;
+  const double* heights_;
+  const TravelProfile::Step* steps_;
+  double up_;
+  double down_;
+};
+
+/// Adds every piece in turn.
+template <class PieceAt>
+void cover_pieces(const TravelProfile& profile, const Ruler& ruler, const Sweep& sweep,
+                  std::span<double> values, const PieceAt& piece_at) {
+  const std::span<const double> heights = profile.heights();
+  const double lowest = profile.lowest();
+  double* bins = values.data() + ruler.first_bin;
+  double from = std::max(ruler.start, ruler.clip_from);
+  for (std::size_t i = 0; i + 1 < heights.size(); ++i) {
+    const double end = ruler.start + ruler.bins_per_height * (heights[i + 1] - lowest);
+    const double to = std::min(end, ruler.clip_to);
+    const TravelProfile::Piece piece = piece_at(i);
+    const double severity = sweep.up * piece.up + sweep.down * piece.down;
+    if (to > from) {
+      if (severity > 0.0) cover_bins(from, to, severity, bins);
+      from = to;
+    }
+  }
+}
+
+/// Looking up a bin takes about as long as walking through two pieces.
+constexpr double bins_per_height_walked = 0.5;
+/// Their places fit in the nearest cache.
+constexpr std::size_t bins_at_once = 64;
+
 }  // namespace
 
 void RopeBins::cover(Position from, Position to, double severity, std::span<double> values) const {
@@ -59,7 +127,9 @@ void RopeBins::cover(Position from, Position to, double severity, std::span<doub
 void RopeBins::unroll(const TravelProfile& profile, std::size_t group, const Sweep& sweep,
                       std::span<double> values) const {
   if (profile.empty() || !(sweep.to > sweep.from)) return;
-  if (profile.is_dense()) {
+  const double bins = sweep.multiple * (profile.highest() - profile.lowest()) / length_;
+  if (profile.can_look_up() &&
+      bins < bins_per_height_walked * static_cast<double>(profile.heights().size())) {
     by_bins(profile, group, sweep, values);
   } else {
     by_pieces(profile, group, sweep, values);
@@ -68,19 +138,13 @@ void RopeBins::unroll(const TravelProfile& profile, std::size_t group, const Swe
 
 void RopeBins::by_pieces(const TravelProfile& profile, std::size_t group, const Sweep& sweep,
                          std::span<double> values) const {
-  const std::span<const double> heights = profile.heights();
-  const std::span<const TravelProfile::Piece> pieces = profile.pieces(group);
   const Ruler ruler(sweep, profile.lowest(), length_);
-  double* bins = values.data() + ruler.first_bin;
-  double from = std::max(ruler.start, ruler.clip_from);
-  for (std::size_t i = 0; i + 1 < heights.size(); ++i) {
-    const double end = ruler.start + ruler.bins_per_height * (heights[i + 1] - profile.lowest());
-    const double to = std::min(end, ruler.clip_to);
-    const double severity = sweep.up * pieces[i].up + sweep.down * pieces[i].down;
-    if (to > from) {
-      if (severity > 0.0) cover_bins(from, to, severity, bins);
-      from = to;
-    }
+  if (profile.can_look_up()) {
+    const TravelProfile::Step* steps = profile.steps(group).data();
+    cover_pieces(profile, ruler, sweep, values, [steps](std::size_t i) { return steps[i].piece; });
+  } else {
+    const TravelProfile::Piece* pieces = profile.pieces(group).data();
+    cover_pieces(profile, ruler, sweep, values, [pieces](std::size_t i) { return pieces[i]; });
   }
 }
 
@@ -93,15 +157,24 @@ void RopeBins::by_bins(const TravelProfile& profile, std::size_t group, const Sw
   double from = std::max(ruler.start, ruler.clip_from);
   if (!(from < end)) return;
   double* bins = values.data() + ruler.first_bin;
-  const auto height = [&](double place) {
-    return profile.lowest() + (place - ruler.start) * height_per_bin;
+  const Stretches stretches(profile, group, sweep);
+  const auto place = [&](double bin) {
+    return stretches.at(profile.lowest() + (bin - ruler.start) * height_per_bin);
   };
-  DenseProfile::Walk walk(profile.dense(), group, sweep.up, sweep.down, height(from));
+  // Places first, a hand of bins at a time: what they need from memory is then asked for at once.
+  std::array<Stretches::Place, bins_at_once + 1> places;
+  places[0] = place(from);
+  auto bin = static_cast<std::ptrdiff_t>(from);
   while (from < end) {
-    const auto bin = static_cast<std::ptrdiff_t>(from);
-    const double to = std::min(static_cast<double>(bin + 1), end);
-    bins[bin] += walk.to(height(to)) * ruler.bins_per_height;
-    from = to;
+    std::size_t count = 0;
+    while (from < end && count < bins_at_once) {
+      from = std::min(static_cast<double>(bin + static_cast<std::ptrdiff_t>(++count)), end);
+      places[count] = place(from);
+    }
+    for (std::size_t i = 0; i < count; ++i) {
+      bins[bin++] += stretches.between(places[i], places[i + 1]) * ruler.bins_per_height;
+    }
+    places[0] = places[count];
   }
 }
 

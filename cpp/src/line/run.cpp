@@ -16,6 +16,8 @@ std::string number_text(double value) {
   return text.str();
 }
 
+double meters(Position position) { return static_cast<double>(position); }
+
 /// An interval is full although the clock, a sum, falls short of it by rounding.
 constexpr double almost = 1.0 - 1e-12;
 
@@ -52,8 +54,8 @@ class Runner {
   Runner(const Line& line, const Program& program, const Line::Options& options, LineMap& map)
       : line_(line), c_(line.campaign()), program_(program), options_(options), map_(map) {
     check(program, c_.loads.hook_load.size());
-    position_ = {to_si(line.tackle().first_anchor()), 0.0};
-    history_.least_wraps_rope = position_.anchor - to_si(line.tackle().reach());
+    position_ = {line.tackle().first_anchor(), 0.0};
+    history_.least_wraps_rope = meters(position_.anchor - line.tackle().reach());
     for (const Block& block : c_.blocks) block_clock_.push_back(clock_of(block.first, block.last));
   }
 
@@ -239,8 +241,10 @@ class Runner {
   }
 
   void slip(double length) {
-    const double reel = to_si(line_.tackle().string_up().supply) - position_.anchor;
-    if (length > reel) {
+    const double supply = to_si(line_.tackle().string_up().supply);
+    const double reel = meters(supply - position_.anchor);
+    // A slip that takes the last of the reel is one, although lengths have been rounded.
+    if (length > reel + 1e-12 * supply) {
       if (history_.events.empty()) {
         throw InadmissibleError(where, "slip",
                                 "slip = " + number_text(length) +
@@ -259,14 +263,14 @@ class Runner {
 
   void cut(double length) {
     LineEvent event = event_now(true, length);
-    const double end = position_.drum_end + length;
+    const Position end = position_.drum_end + length;
     event.section_worst = map_.worst(position_.drum_end, end).value;
     event.section_mean = mean(position_.drum_end, end);
     history_.worst = std::max(history_.worst, event.section_worst);
     position_.drum_end = end;
     event.after = position_;
     history_.events.push_back(event);
-    const double at_lowest = position_.anchor - to_si(line_.tackle().reach()) - end;
+    const double at_lowest = meters(position_.anchor - line_.tackle().reach() - end);
     history_.least_wraps_rope = std::min(history_.least_wraps_rope, at_lowest);
     if (at_lowest < 0.0) {
       throw InadmissibleError(where, "cut",
@@ -277,7 +281,9 @@ class Runner {
     }
   }
 
-  [[nodiscard]] double mean(double from, double to) const {
+  [[nodiscard]] double mean(Position start, Position stop) const {
+    const double from = meters(start);
+    const double to = meters(stop);
     const double bin = map_.bin_length();
     const std::span<const double> values = map_.raw(0);
     double sum = 0.0;

@@ -68,9 +68,9 @@ void check(const StringUp& s) {
   }
 }
 
-long double arc(Length tread, Length rope) noexcept {
-  return std::numbers::pi_v<long double> / 2 *
-         (static_cast<long double>(to_si(tread)) + static_cast<long double>(to_si(rope)));
+Position arc(Length tread, Length rope) noexcept {
+  return std::numbers::pi_v<Position> / 2 *
+         (static_cast<Position>(to_si(tread)) + static_cast<Position>(to_si(rope)));
 }
 
 std::string sheave_name(int lines, int sheave) {
@@ -85,16 +85,17 @@ Tackle::Tackle(StringUp string_up) : string_up_(std::move(string_up)) {
   check(string_up_);
   lay_out();
   const Length on_drum = string_up_.drum.length_of(to_si(string_up_.wraps_at_lowest));
-  first_anchor_ = reach_ + on_drum;
+  first_anchor_ = reach_ + to_si(on_drum);
   const Length all_in = on_drum + static_cast<double>(lines()) * travel();
   if (all_in > string_up_.drum.capacity()) {
     refuse("drum", "the drum holds " + std::to_string(to_si(string_up_.drum.capacity())) +
                        " m of rope and the block at its highest needs " +
                        std::to_string(to_si(all_in)) + " m on it");
   }
-  if (first_anchor_ > string_up_.supply) {
+  // Lengths that were rounded may add up to the last digit more than there is.
+  if (static_cast<double>(first_anchor_) > to_si(string_up_.supply) * (1.0 + 1e-12)) {
     refuse("supply", "supply = " + std::to_string(to_si(string_up_.supply)) +
-                         " m is less than the " + std::to_string(to_si(first_anchor_)) +
+                         " m is less than the " + std::to_string(first_anchor_) +
                          " m that stringing up takes");
   }
 }
@@ -106,8 +107,8 @@ void Tackle::lay_out() {
   const auto reverse = [&](const std::vector<bool>& list, std::size_t i) {
     return i < list.size() && list[i] ? to_si(s.wear.reverse_bend) : 1.0;
   };
-  long double along = to_si(s.dead_line);
-  const long double dead_arc = arc(s.dead_line_sheave_diameter, s.rope_diameter);
+  Position along = to_si(s.dead_line);
+  const Position dead_arc = arc(s.dead_line_sheave_diameter, s.rope_diameter);
   dead_line_sheave_ = {.cause = "dead-line sheave",
                        .near = along,
                        .far = along + dead_arc,
@@ -117,7 +118,7 @@ void Tackle::lay_out() {
   along += dead_arc;
   const auto n = static_cast<std::size_t>(lines());
   for (std::size_t i = 0; i < n; ++i) {
-    const long double turn = arc(s.sheave_diameters[i], s.rope_diameter);
+    const Position turn = arc(s.sheave_diameters[i], s.rope_diameter);
     const double after = i + 1 < n ? up.lines[i + 1] : up.fast_line_at_crown;
     const int sheave = static_cast<int>(i) + 1;
     contacts_.push_back({.cause = sheave_name(lines(), sheave),
@@ -134,7 +135,7 @@ void Tackle::lay_out() {
   double tension_down = down.fast_line_at_crown;
   for (std::size_t i = 0; i < s.lead_sheave_diameters.size(); ++i) {
     const double friction = to_si(s.arrangement.lead_sheave_friction()[i]);
-    const long double turn = arc(s.lead_sheave_diameters[i], s.rope_diameter);
+    const Position turn = arc(s.lead_sheave_diameters[i], s.rope_diameter);
     tension_up *= friction;
     contacts_.push_back({.cause = "lead sheave " + std::to_string(i + 1),
                          .multiple = lines(),
@@ -159,9 +160,7 @@ void Tackle::lay_out() {
                          .bends = s.reverse_drum ? to_si(s.wear.reverse_bend) : 1.0,
                          .layer = layer});
   }
-  reach_ = static_cast<double>(along + static_cast<long double>(n) *
-                                           static_cast<long double>(to_si(s.longest))) *
-           meter;
+  reach_ = along + static_cast<Position>(n) * static_cast<Position>(to_si(s.longest));
 }
 
 }  // namespace ropewalk::line

@@ -7,6 +7,10 @@ from . import rope
 from . import sheave
 from . import reeving
 from . import drum
+from . import drawworks
+from . import compensator
+from . import mast
+from . import suspension
 from . import fatigue
 from . import design_factor
 from . import drillstring
@@ -18,17 +22,21 @@ from . import rainflow
 
 __all__: list[str] = [
     "deadline",
+    "compensator",
     "design_factor",
+    "drawworks",
     "drillstring",
     "drum",
     "dynamics",
     "fatigue",
     "line",
     "rainflow",
+    "mast",
     "reeving",
     "rope",
     "sheave",
     "signatures",
+    "suspension",
     "table",
     "work",
 ]

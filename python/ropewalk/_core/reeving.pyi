@@ -17,6 +17,7 @@ __all__: list[str] = [
     "fast_line_tension",
     "fast_line_tension_at_efficiency",
     "hoisted_hook_load",
+    "lowering_crown_load",
     "lowering_dead_line_tension",
     "lowering_efficiency",
     "lowering_fast_line_tension",
@@ -203,6 +204,21 @@ def hoisted_hook_load(
     Hook load that a fast-line tension hoists.
 
     In SI: fast_line_tension [N], lines [1], sheave_friction [1], lead_sheaves [1]; gives [N].
+    """
+
+def lowering_crown_load(
+    hook_load: float | numpy.typing.ArrayLike,
+    lines: float | numpy.typing.ArrayLike,
+    sheave_friction: float | numpy.typing.ArrayLike,
+    *,
+    outside_validity: str = "raise",
+    return_status: bool = False,
+    threads: typing.SupportsInt | typing.SupportsIndex = 1,
+) -> typing.Any:
+    """
+    Load on the crown block while lowering.
+
+    In SI: hook_load [N], lines [1], sheave_friction [1]; gives [N].
     """
 
 def lowering_dead_line_tension(

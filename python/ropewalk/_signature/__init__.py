@@ -13,15 +13,19 @@ from __future__ import annotations
 
 from ropewalk._signature import (
     deadline,
+    compensator,
     design_factor,
+    drawworks,
     drillstring,
     drum,
     dynamics,
     fatigue,
+    mast,
     parameters,
     reeving,
     rope,
     sheave,
+    suspension,
     work,
 )
 from ropewalk._signature.records import Parameter, Role, Signature
@@ -35,6 +39,10 @@ _SUBJECTS = (
     drum,
     deadline,
     dynamics,
+    drawworks,
+    compensator,
+    mast,
+    suspension,
     rope,
     fatigue,
     design_factor,

@@ -31,7 +31,6 @@ PARAMETERS: dict[str, Parameter] = {
     # The string
     "string_modulus": Parameter(STRESS, "psi", "Modulus of elasticity of the string.", 30e6),
     "string_area": Parameter(AREA, "in**2", "Section of the steel of the string.", 5.275),
-    "string_length": Parameter(LENGTH, "ft", "Length of the string.", 10_000.0),
     "string_density": Parameter(
         DENSITY, "kg/m**3", "Mass of the string over the volume of its steel section.", 7850.0
     ),

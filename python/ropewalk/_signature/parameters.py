@@ -33,7 +33,11 @@ PARAMETERS = {
     "lead_sheaves": Parameter(
         COUNT, "", "Turning sheaves between the crown block and the drum.", 0
     ),
+    "reeving_efficiency": Parameter(
+        NUMBER, "", "Efficiency of the reeving, measured or prescribed.", 0.81
+    ),
     # Strings
+    "string_length": Parameter(LENGTH, "ft", "Length of the string.", 9_800.0),
     "depth": Parameter(LENGTH, "ft", "Depth of the hole along the string.", 10_000.0),
     "stand_length": Parameter(LENGTH, "ft", "Length of one stand of pipe.", 93.0),
     "block_weight": Parameter(

@@ -7,9 +7,6 @@ from ropewalk._signature.roles import ACCELERATION, FORCE, LENGTH, NUMBER, SPEED
 
 PARAMETERS: dict[str, Parameter] = {
     "fast_line_tension": Parameter(FORCE, "lbf", "Tension of the fast line at the drum.", 49_200.0),
-    "reeving_efficiency": Parameter(
-        NUMBER, "", "Efficiency of the reeving, measured or prescribed.", 0.81
-    ),
     # Of the class Reeving
     "block_acceleration": Parameter(
         ACCELERATION,
@@ -48,4 +45,5 @@ SIGNATURES: dict[str, Signature] = {
     ),
     "reeving.lowering_dead_line_tension": Signature(_BLOCKS, FORCE, "Tension at the dead end."),
     "reeving.crown_load": Signature(_BLOCKS, FORCE, "Load on the crown block."),
+    "reeving.lowering_crown_load": Signature(_BLOCKS, FORCE, "Load on the crown block."),
 }

@@ -99,13 +99,13 @@ def drum_of(rig: Rig) -> Drum:
 
 def _drum(rig: Rig) -> dict[str, Any]:
     """Arguments of the core."""
-    drum = drum_of(rig)
+    assert rig.drum is not None
     return {
-        "barrel_diameter": drum.barrel_diameter_si,
-        "laps_per_layer": drum.laps_per_layer,
-        "layers": drum.layers,
-        "layer_height": drum.layer_height,
-        "crossovers_per_lap": drum.crossovers_per_lap,
+        "barrel_diameter": rig.drum.barrel_diameter,
+        "laps_per_layer": rig.drum.laps_per_layer,
+        "layers": rig.drum.layers,
+        "layer_height": rig.drum.layer_height,
+        "crossovers_per_lap": rig.drum.crossovers_per_lap,
     }
 
 

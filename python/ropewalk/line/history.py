@@ -133,7 +133,7 @@ class LineHistory:
 
     @cached_property
     def damage_by_epoch(self) -> xr.DataArray:
-        """Damage along the rope before every slip or cut, and at the end."""
+        """Damage along the rope before every slip or cut, and after every operation."""
         values = self.native.by_epoch()
         return _labels.along_rope(
             self, values, "damage", "damage of the rope", epoch=list(range(len(values)))

@@ -195,7 +195,8 @@ def optimize_program(
         In how many slips a cut is made: as many as the crew will do.
     goals : energy per length, optional
         Work of the line per length cut; by default 14 goals from half of the present practice of
-        the rig, or of 10 ton-miles per foot, up to 16 times of it.
+        the rig, or of 10 ton-miles per foot, up to 16 times of it, and then four between the
+        largest that is feasible and the next.
     longest_interval : energy, optional
         Most work between two slips.
     repeats
@@ -241,34 +242,49 @@ def optimize_program(
     most = np.inf
     if longest_interval is not None:
         most = float(to_si(_WHERE, "longest_interval", longest_interval, "energy"))
-    programs = _grid(rig, _check_laps(laps), slips_per_cut, _goals(rig, goals))
-    practice = None if rig.program is None else SlipCutProgram.of_practice(rig.program)
+    turns = _check_laps(laps)
     line = line_of(rig, columns_of(chosen), line_model(rig) if model is None else model)
-    tried = programs if practice is None else [*programs, practice]
-    results = run_programs([line] * len(tried), chosen, tried, judge, threads=threads)
-    choices = []
-    for i, program in enumerate(tried):
-        one = {name: values[i] for name, values in results.items()}
-        goal = _goal_of(program, one)
-        binds = _bounds(rig, program, one, judge, confidence, most)
-        choices.append(
-            ProgramChoice(
-                program=program,
-                laps=program.cut_si / lap_length(rig),
-                slips_per_cut=program.slips_per_cut,
-                goal_si=goal,
-                rope_use_si=1.0 / goal,
-                survival=float(one["survival"]),
-                worst=float(one["worst"]),
-                end=str(one["end"]),
-                feasible=not binds,
-                binds=binds,
-            )
-        )
-    current = None if practice is None else choices.pop()
+
+    def judged(programs: list[SlipCutProgram]) -> list[ProgramChoice]:
+        results = run_programs([line] * len(programs), chosen, programs, judge, threads=threads)
+        return [
+            _choice(rig, program, {k: v[i] for k, v in results.items()}, judge, confidence, most)
+            for i, program in enumerate(programs)
+        ]
+
+    choices = judged(_grid(rig, turns, slips_per_cut, _goals(rig, goals)))
+    if goals is None:
+        choices += judged(_grid(rig, turns, slips_per_cut, _finer_goals(choices)))
+    current = None
+    if rig.program is not None:
+        (current,) = judged([SlipCutProgram.of_practice(rig.program)])
     marked = _mark_efficient(choices)
     best = _best(marked)
     return ProgramFront(tuple(marked), current, best, confidence, judge.limit, _why(marked, best))
+
+
+def _choice(
+    rig: Rig,
+    program: SlipCutProgram,
+    result: dict[str, Any],
+    judge: Judgment,
+    confidence: float,
+    most: float,
+) -> ProgramChoice:
+    goal = _goal_of(program, result)
+    binds = _bounds(rig, program, result, judge, confidence, most)
+    return ProgramChoice(
+        program=program,
+        laps=program.cut_si / lap_length(rig),
+        slips_per_cut=program.slips_per_cut,
+        goal_si=goal,
+        rope_use_si=1.0 / goal,
+        survival=float(result["survival"]),
+        worst=float(result["worst"]),
+        end=str(result["end"]),
+        feasible=not binds,
+        binds=binds,
+    )
 
 
 def _goal_of(program: SlipCutProgram, result: dict[str, Any]) -> float:
@@ -296,6 +312,15 @@ def _goals(rig: Rig, goals: QuantityLike | None) -> list[float]:
     else:
         base = float(to_si(_WHERE, "goals", "10 ton_mile/ft", "force"))
     return [float(g) for g in base * np.geomspace(0.5, 16.0, 14)]
+
+
+def _finer_goals(choices: list[ProgramChoice]) -> list[float]:
+    """Goals between the largest that is feasible and the next, which is not."""
+    best = _best(choices)
+    larger = [] if best is None else [c.goal_si for c in choices if c.goal_si > best.goal_si * 1.01]
+    if best is None or not larger:
+        return []
+    return [float(g) for g in np.geomspace(best.goal_si, min(larger), 6)[1:-1]]
 
 
 def _grid(

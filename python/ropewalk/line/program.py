@@ -40,7 +40,8 @@ class SlipCutProgram:
     time : time, optional
         Time between slips; the campaign needs dates.
     damage : number, optional
-        Damage that the worst place may take on between slips, 1 being discard.
+        Damage that any one place may take on between slips, 1 being discard: what it has gained
+        since the last slip, whatever it had before.
 
     Exactly one of `every`, `trips`, `time` and `damage` is given.
 

@@ -22,31 +22,42 @@ from ropewalk.rig.assembly import (
     load_rig,
 )
 from ropewalk.rig.deadline_parts import DeadLine, LeverSensor
+from ropewalk.rig.drawworks_parts import DrawworksParts, hoist, trip
 from ropewalk.rig.file import RigFileError
 from ropewalk.rig.line_parts import DrumShape, Practice, StringUp, Wear
+from ropewalk.rig.mast_parts import HookSpring, LoadPath, RatedMast, RatedPart
 from ropewalk.rig.plan import Operation
 from ropewalk.rig.practice import Usual, practice
+from ropewalk.rig.sea_parts import SiteSea
 
 __all__ = [
     "Block",
     "DeadLine",
+    "DrawworksParts",
     "DrumShape",
     "FittedPowerLaw",
+    "HookSpring",
     "LeverSensor",
     "Life",
     "Limits",
+    "LoadPath",
     "Operation",
     "Practice",
+    "RatedMast",
+    "RatedPart",
     "ReferenceLife",
     "Rig",
     "RigFileError",
     "Sheaves",
+    "SiteSea",
     "StringUp",
     "Usual",
     "Wear",
     "example",
+    "hoist",
     "load_rig",
     "practice",
+    "trip",
 ]
 
 
@@ -56,7 +67,7 @@ def example(name: str) -> Path:
     Parameters
     ----------
     name
-        ``"rig7"``.
+        ``"rig7"``, a land rig, or ``"osprey-sound"``, a floater.
 
     Raises
     ------

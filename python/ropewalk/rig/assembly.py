@@ -10,6 +10,7 @@ from typing import TYPE_CHECKING
 
 from ropewalk.errors import RopewalkError
 from ropewalk.rig.deadline_parts import DeadLine, make_dead_line
+from ropewalk.rig.drawworks_parts import DrawworksParts, make_drawworks
 from ropewalk.rig.file import RigFileError, read_rig_file
 from ropewalk.rig.line_parts import (
     DrumShape,
@@ -19,12 +20,15 @@ from ropewalk.rig.line_parts import (
     make_practice,
     make_string_up,
 )
+from ropewalk.rig.mast_parts import LoadPath, RatedMast, make_load_path, make_mast
 from ropewalk.rig.operations import make_operations, make_strings
 from ropewalk.rig.plan import SERVICES, Operation
+from ropewalk.rig.sea_parts import SiteSea, make_compensator, make_sea
 
 if TYPE_CHECKING:
     from collections.abc import Mapping
 
+    from ropewalk.compensator import Compensator
     from ropewalk.drillstring import DrillString
     from ropewalk.reeving import Reeving
     from ropewalk.rig.sections import RigFile, SheavesSection
@@ -94,8 +98,7 @@ class Limits:
 class Rig:
     """A hoist: rope, reeving, blocks, strings, well plan. Made by `load_rig`.
 
-    Drum, string-up of the line, present program and dead line are None where the file does not
-    have them.
+    What a file may leave out is None where it does.
     """
 
     name: str
@@ -114,6 +117,11 @@ class Rig:
     line: StringUp | None = None
     program: Practice | None = None
     deadline: DeadLine | None = None
+    drawworks: DrawworksParts | None = None
+    compensator: Compensator | None = None
+    sea: SiteSea | None = None
+    mast: RatedMast | None = None
+    suspension: LoadPath | None = None
 
     @property
     def travel(self) -> float:
@@ -132,6 +140,12 @@ class Rig:
     def stuck_hook_load(self) -> float:
         """Hook load of the allowed pull on a string stuck at the end of the heaviest trip, N."""
         return self.heaviest_trip.heaviest_hook_load(self.block.weight) + self.limits.overpull
+
+    @property
+    def largest_hook_load(self) -> float:
+        """Largest hook load of the plan and of the allowed pull on a stuck string, N."""
+        planned = [one.heaviest_hook_load(self.block.weight) for one in self.operations]
+        return max(*planned, self.stuck_hook_load)
 
 
 def load_rig(path: str | Path) -> Rig:
@@ -203,6 +217,11 @@ def _assemble(file: RigFile) -> Rig:
         line=make_string_up(file.line, file.reeving.lines, file.reeving.lead_sheaves),
         program=make_practice(file.program),
         deadline=make_dead_line(file.deadline),
+        drawworks=make_drawworks(file.drawworks),
+        compensator=make_compensator(file.compensator),
+        sea=make_sea(file.sea),
+        mast=make_mast(file.mast),
+        suspension=make_load_path(file.suspension, file.block.weight),
     )
 
 

@@ -24,7 +24,7 @@ class DrumShape:
     layers
         Layers the drum holds.
     layer_height
-        Rise of a layer: ``"nested"``, ``"stacked"``, or a number of rope diameters.
+        Rise from layer to layer, in rope diameters.
     crossovers_per_lap
         Crossovers in one lap.
     """
@@ -32,7 +32,7 @@ class DrumShape:
     barrel_diameter: float
     laps_per_layer: float
     layers: int
-    layer_height: str | float
+    layer_height: float
     crossovers_per_lap: int
 
 
@@ -115,7 +115,13 @@ class Practice:
 
 def make_drum(section: DrumSection | None) -> DrumShape | None:
     """Return the drum of ``[drum]``."""
-    return None if section is None else DrumShape(**section.model_dump())
+    if section is None:
+        return None
+    from ropewalk._drum import layer_height_number
+
+    shape = section.model_dump()
+    shape["layer_height"] = layer_height_number(section.layer_height)
+    return DrumShape(**shape)
 
 
 def make_string_up(section: LineSection | None, lines: int, lead_sheaves: int) -> StringUp | None:

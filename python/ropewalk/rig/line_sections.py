@@ -42,8 +42,12 @@ class WearSection(Section):
     Nothing is published for these weights, so all are nothing unless given.
     """
 
-    crossover: Weight = Field(default=0.0, description="A crossover on the drum, per spooling.")
-    layer_change: Weight = Field(default=0.0, description="A change of layer, per spooling.")
+    crossover: Weight = Field(
+        default=0.0, description="A crossover on the drum, in half cycles per spooling."
+    )
+    layer_change: Weight = Field(
+        default=0.0, description="A change of layer, in half cycles per spooling."
+    )
     pick_up: Weight = Field(default=0.0, description="A pick-up of the load.")
     dead_line_sheave: Weight = Field(default=0.0, description="The dead-line sheave, per pick-up.")
     anchor: Weight = Field(default=0.0, description="The dead-line anchor, per pick-up.")

@@ -86,5 +86,6 @@ def practice(rig: Rig) -> list[Usual]:
         "block.sheave_diameter": rig.block.sheaves.diameter,
         "block.rated_load": rig.block.sheaves.rated_load,
         "drawworks.power": rig.drawworks_power,
+        "plan.depth": max(one.depth for one in rig.operations),
     }
     return [Usual(value_si=values[row["key"]], **row) for row in _core.table("trade_practice")]

@@ -17,13 +17,15 @@ from ropewalk.rig._fields import (
     Friction,
     Length,
     Positive,
-    Power,
     Section,
     Share,
 )
 from ropewalk.rig.deadline_sections import DeadLineSection
+from ropewalk.rig.drawworks_sections import DrawworksSection
 from ropewalk.rig.line_sections import DrumSection, LineSection, ProgramSection
+from ropewalk.rig.mast_sections import MastSection, SuspensionSection
 from ropewalk.rig.plan_sections import MudSection, Operations, Strings
+from ropewalk.rig.sea_sections import CompensatorSection, SeaSection
 
 
 class RigSection(Section):
@@ -73,12 +75,6 @@ class BlockSection(SheavesSection):
         description="Length of line between crown and block, block at its highest."
     )
     lowest: Length = Field(description="The same with the block at its lowest.")
-
-
-class DrawworksSection(Section):
-    """``[drawworks]``."""
-
-    power: Power = Field(description="Rated input power.")
 
 
 class ReferenceLifeSection(Section):
@@ -143,3 +139,7 @@ class RigFile(Section):
     line: LineSection | None = None
     program: ProgramSection | None = None
     deadline: DeadLineSection | None = None
+    compensator: CompensatorSection | None = None
+    sea: SeaSection | None = None
+    mast: MastSection | None = None
+    suspension: SuspensionSection | None = None

@@ -14,6 +14,7 @@ from ropewalk.line._cases import Judgment, run_programs
 from ropewalk.line._setup import columns_of, line_of
 
 if TYPE_CHECKING:
+    from ropewalk.fatigue import LifeModel as FatigueModel
     from ropewalk.line import Campaign, SlipCutProgram
     from ropewalk.rig import Rig
     from ropewalk.rig.models import LifeModel
@@ -78,16 +79,33 @@ def line_life(
         campaigns"``, or what cannot be.
     """
     shape = (len(models), len(ropes), len(lines), diameters.size)
-    life = np.full(shape, np.nan)
-    end = np.full(shape, "", dtype=object)
+    designs = [
+        (design(rig, ropes[r], lines[n], float(diameters[d])), models[m].model, factors[r])
+        for m, r, n, d in np.ndindex(shape)
+    ]
+    life, end = life_of_designs(designs, campaign, program=program, threads=threads)
+    return life.reshape(shape), end.reshape(shape)
+
+
+def life_of_designs(
+    designs: Sequence[tuple[Rig, FatigueModel, float]],
+    campaign: Campaign,
+    *,
+    program: SlipCutProgram | None,
+    threads: int,
+) -> tuple[Array, npt.NDArray[np.object_]]:
+    """Work of the line of every design; each is a rig, a model and a factor of life.
+
+    The work is that of `line_life`, and so is why it ended.
+    """
+    life = np.full(len(designs), np.nan)
+    end = np.full(len(designs), "", dtype=object)
     columns = columns_of(campaign)
-    places: list[tuple[int, ...]] = []
+    places: list[int] = []
     ready: list[Any] = []
-    for place in np.ndindex(shape):
-        m, r, n, d = place
+    for place, (one, model, factor) in enumerate(designs):
         try:
-            one = design(rig, ropes[r], lines[n], float(diameters[d]))
-            ready.append(line_of(one, columns, models[m].model, factors[r]))
+            ready.append(line_of(one, columns, model, factor))
             places.append(place)
         except RopewalkError as error:
             end[place] = str(error)

@@ -19,6 +19,7 @@ from ropewalk.rig.plan import STUCK
 from ropewalk.study.dataset import CAUTION, to_table
 from ropewalk.study.files import write_whole
 from ropewalk.study.words import plain_lines
+from ropewalk.suspension import rig_margins
 
 if TYPE_CHECKING:
     import xarray as xr
@@ -154,6 +155,11 @@ def _print_ratings(console: Console, rig: Rig) -> None:
         console.print(
             f"{name}: {_kip(load)} kip of rated {_kip(rating)} kip, margin {margin:+.0f} %"
         )
+    margins = rig_margins(rig)
+    console.print(
+        f"weakest from crown to pipe: {margins.weakest}, at its limit under a hook load of "
+        f"{_kip(margins.largest_hook_load.m_as('N'))} kip (line as for rotary drilling)"
+    )
     unusual = [one for one in practice(rig) if not one.holds]
     for one in unusual:
         console.print(

@@ -42,6 +42,8 @@ inline constexpr Parameter<Number> lines{"lines", whole_between(2, 64, guard)};
 inline constexpr Parameter<Number> sheave_friction{
     "sheave_friction", between(from_si<Number>(1.0), from_si<Number>(2.0), guard)};
 inline constexpr Parameter<Number> lead_sheaves{"lead_sheaves", whole_between(0, 16, guard)};
+/// An efficiency that was measured or is prescribed, in the place of sheave friction.
+inline constexpr Parameter<Number> reeving_efficiency{"reeving_efficiency", positive_ratio_range};
 
 // Strings
 inline constexpr Parameter<Length> depth{"depth", depth_range};

@@ -38,7 +38,8 @@ struct CaseOptions {
   Line::Options run{};
 };
 
-/// Runs every case; the same answers for any number of threads. `stopped` in the report: the caller
+/// Runs every case; the same answers for any number of threads. Throws InadmissibleError for a case
+/// of a line that is not there. `stopped` in the report: the caller
 /// asked for it, and the results are not whole.
 [[nodiscard]] BatchReport run_cases(std::span<const Line* const> lines, std::span<const Case> cases,
                                     const CaseOptions& options, std::span<CaseResult> results,

@@ -14,10 +14,10 @@
 
 namespace ropewalk::line {
 
-/// Where the rope lies in the hoist: rope positions in m.
+/// Where the rope lies in the hoist: rope positions in m. Every slip and cut adds to them.
 struct RopePosition {
-  double anchor = 0.0;    ///< g_a, held by the dead-line anchor
-  double drum_end = 0.0;  ///< g_d, held by the drum
+  Position anchor = 0.0;    ///< g_a, held by the dead-line anchor
+  Position drum_end = 0.0;  ///< g_d, held by the drum
 };
 
 /// A campaign with its severities, as a map takes it.
@@ -52,7 +52,7 @@ class LineMap {
     double value = 0.0;
     std::size_t bin = 0;
   };
-  [[nodiscard]] Worst worst(double from, double to) const;
+  [[nodiscard]] Worst worst(Position start, Position stop) const;
   void clear();
   /// Sums over each bin length, one more than there are bins: for what is faster without means.
   [[nodiscard]] std::span<const double> raw(std::size_t row) const { return values_[row]; }

@@ -12,14 +12,10 @@
 
 #include <span>
 
+#include "ropewalk/line/position.hpp"
 #include "ropewalk/line/travel_profile.hpp"
 
 namespace ropewalk::line {
-
-/// A position along the rope, m. A kilometer of rope in tenths of a millimeter takes more digits
-/// than a double has left after a few sums; where `long double` is no wider, the last digit is
-/// lost.
-using Position = long double;
 
 /// One tangent point in SI numbers.
 struct Sweep {

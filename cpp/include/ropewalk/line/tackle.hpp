@@ -20,6 +20,7 @@
 #include <vector>
 
 #include "ropewalk/drum/drum.hpp"
+#include "ropewalk/line/position.hpp"
 #include "ropewalk/reeving/arrangement.hpp"
 
 namespace ropewalk::line {
@@ -29,7 +30,7 @@ namespace ropewalk::line {
 struct ExtraWear {
   Number crossover = from_si<Number>(0.0);     ///< rope spooled on or off at a crossover of laps
   Number layer_change = from_si<Number>(0.0);  ///< the same where the rope climbs to the next layer
-  Length crossover_length = 0.0 * meter;       ///< rope that lies on one crossover
+  Length crossover_length = 0.0 * meter;  ///< rope on one crossover, worn as its upper layer is
   Number pick_up = from_si<Number>(0.0);  ///< rope on a sheave while a load is taken up from rest
   Number dead_line_sheave = from_si<Number>(0.0);  ///< rope on it, each time a load is taken up
   Number anchor = from_si<Number>(0.0);            ///< rope next to it, the same
@@ -61,8 +62,8 @@ struct StringUp {
 struct Contact {
   std::string cause;        ///< "crown sheave 2", "drum layer 1"
   int multiple = 0;         ///< rope per travel of the block, m; 0: it does not turn
-  long double near = 0.0;   ///< tangent point from the anchor along the rope less m L, m
-  long double far = 0.0;    ///< the other one; the same on the drum, which has one
+  Position near = 0.0;      ///< tangent point from the anchor along the rope less m L, m
+  Position far = 0.0;       ///< the other one; the same on the drum, which has one
   Length diameter;          ///< D of D/d
   double tension_up = 0.0;  ///< tight side over hook load, hoisting
   double tension_down = 0.0;
@@ -84,9 +85,9 @@ class Tackle {
   /// Highest position of the block above its lowest.
   [[nodiscard]] Length travel() const noexcept { return string_up_.longest - string_up_.shortest; }
   /// Rope from the anchor to the drum with the block at its lowest.
-  [[nodiscard]] Length reach() const noexcept { return reach_; }
+  [[nodiscard]] Position reach() const noexcept { return reach_; }
   /// Position of the anchor on a new line.
-  [[nodiscard]] Length first_anchor() const noexcept { return first_anchor_; }
+  [[nodiscard]] Position first_anchor() const noexcept { return first_anchor_; }
   /// Rope next to the anchor that wear there is laid on.
   static constexpr double anchor_reach = 1.0;
 
@@ -96,8 +97,8 @@ class Tackle {
   StringUp string_up_;
   std::vector<Contact> contacts_;
   Contact dead_line_sheave_;
-  Length reach_;
-  Length first_anchor_;
+  Position reach_ = 0.0;
+  Position first_anchor_ = 0.0;
 };
 
 }  // namespace ropewalk::line

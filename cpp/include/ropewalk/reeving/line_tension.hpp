@@ -10,9 +10,6 @@ namespace argument {
 
 /// At the drum.
 inline constexpr Parameter<Force> fast_line_tension{"fast_line_tension", params::force_range};
-/// An efficiency that was measured or is prescribed, in the place of sheave friction.
-inline constexpr Parameter<Number> reeving_efficiency{"reeving_efficiency",
-                                                      params::positive_ratio_range};
 
 }  // namespace argument
 
@@ -63,7 +60,7 @@ inline constexpr Model<HoistedHookLoad> hoisted_hook_load{};
 struct FastLineTensionAtEfficiency {
   static constexpr std::string_view name = "reeving.fast_line_tension_at_efficiency";
   static constexpr std::tuple parameters{params::hook_load, params::lines,
-                                         argument::reeving_efficiency};
+                                         params::reeving_efficiency};
 
   static constexpr Force formula(Force hook_load, Number lines,
                                  Number reeving_efficiency) noexcept {
@@ -146,5 +143,26 @@ struct CrownLoad {
   }
 };
 inline constexpr Model<CrownLoad> crown_load{};
+
+/// Load on the crown block while lowering steadily.
+///
+///   F = W (1 + (K^N + 1)(K − 1)/(K (K^N − 1)))    N even
+///   F = W (1 + (K − 1)/(K (K^N − 1)))             N odd, dead end on the block
+///
+/// Less than at rest for an even number of lines: the fast line loses more than the dead line
+/// gains. Source: derived; CrownLoad with 1/K in the place of K.
+struct LoweringCrownLoad {
+  static constexpr std::string_view name = "reeving.lowering_crown_load";
+  static constexpr std::tuple parameters{params::hook_load, params::lines, params::sheave_friction};
+
+  static constexpr Force formula(Force hook_load, Number lines, Number sheave_friction) noexcept {
+    const int n = detail::count(lines);
+    const double friction = to_si(sheave_friction);
+    const auto [sum, power] = power_sum(friction, n, n);
+    const double dead_line = static_cast<double>(1 - n % 2) * power;
+    return hook_load * (1.0 + (1.0 + dead_line) / (friction * sum));
+  }
+};
+inline constexpr Model<LoweringCrownLoad> lowering_crown_load{};
 
 }  // namespace ropewalk::reeving

@@ -1,7 +1,7 @@
 /// The one place that crosses the radian.
 ///
 /// In the core an angle is a dimension of its own. That keeps torque apart from energy and angular
-/// velocity apart from frequency, and it means that each of the four relations below must say that
+/// velocity apart from frequency, and it means that each of the relations below must say that
 /// it turns an arc into an angle or back. They stand here and nowhere else.
 #pragma once
 
@@ -32,6 +32,11 @@ inline constexpr Angle degree = (pi / 180.0) * radian;
 /// Force F = T / r at the end of an arm.
 [[nodiscard]] constexpr Force force_on_arm(Torque torque, Length arm) noexcept {
   return torque * radian / arm;
+}
+
+/// Mass m = J / r² that, moved with the rim, is as hard to accelerate as the turning part.
+[[nodiscard]] constexpr Mass mass_on_rim(MomentOfInertia inertia, Length radius) noexcept {
+  return inertia * radian * radian / (radius * radius);
 }
 
 /// Arc s = θ r.

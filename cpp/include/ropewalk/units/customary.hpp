@@ -13,6 +13,7 @@ namespace ropewalk {
 inline constexpr Length meter = from_si<Length>(1.0);
 inline constexpr Length millimeter = from_si<Length>(1e-3);
 inline constexpr Area square_millimeter = from_si<Area>(1e-6);
+inline constexpr Volume cubic_meter = from_si<Volume>(1.0);
 inline constexpr Mass kilogram = from_si<Mass>(1.0);
 inline constexpr Mass tonne = from_si<Mass>(1000.0);
 inline constexpr Time second = from_si<Time>(1.0);
@@ -29,6 +30,7 @@ inline constexpr Energy megajoule = from_si<Energy>(1e6);
 inline constexpr Power watt = from_si<Power>(1.0);
 inline constexpr Power kilowatt = from_si<Power>(1000.0);
 inline constexpr Torque newton_meter = from_si<Torque>(1.0);
+inline constexpr MomentOfInertia kilogram_square_meter = from_si<MomentOfInertia>(1.0);
 inline constexpr Density kilogram_per_cubic_meter = from_si<Density>(1.0);
 
 /// Standard gravity, exact by definition (3rd CGPM, 1901).

@@ -19,11 +19,17 @@ using force_per_length_dimension =
     bu::derived_dimension<bu::mass_base_dimension, 1, bu::time_base_dimension, -2>::type;
 using mass_per_length_dimension =
     bu::derived_dimension<bu::mass_base_dimension, 1, bu::length_base_dimension, -1>::type;
+using spectral_density_dimension =
+    bu::derived_dimension<bu::length_base_dimension, 2, bu::time_base_dimension, 1,
+                          bu::plane_angle_base_dimension, -1>::type;
+using damping_dimension =
+    bu::derived_dimension<bu::mass_base_dimension, 1, bu::time_base_dimension, -1>::type;
 }  // namespace detail
 
 using Number = detail::bu::quantity<detail::si::dimensionless>;
 using Length = detail::bu::quantity<detail::si::length>;
 using Area = detail::bu::quantity<detail::si::area>;
+using Volume = detail::bu::quantity<detail::si::volume>;
 using Mass = detail::bu::quantity<detail::si::mass>;
 using Time = detail::bu::quantity<detail::si::time>;
 using Speed = detail::bu::quantity<detail::si::velocity>;
@@ -37,13 +43,23 @@ using Angle = detail::bu::quantity<detail::si::plane_angle>;
 using AngularVelocity = detail::bu::quantity<detail::si::angular_velocity>;
 using Frequency = detail::bu::quantity<detail::si::frequency>;
 using Torque = detail::bu::quantity<detail::si::torque>;
+using MomentOfInertia = detail::bu::quantity<detail::si::moment_of_inertia>;
 
 /// Weight of a pipe or rope per length, N/m: already multiplied by standard gravity.
 using ForcePerLength =
     detail::bu::quantity<detail::bu::unit<detail::force_per_length_dimension, detail::si::system>>;
+/// Stiffness of a spring, N/m. Boost.Units cannot tell it from a weight per length.
+using Stiffness = ForcePerLength;
+/// Density of a wave spectrum over angular frequency, m² s/rad.
+using SpectralDensity =
+    detail::bu::quantity<detail::bu::unit<detail::spectral_density_dimension, detail::si::system>>;
 /// Mass of a pipe or rope per length, kg/m.
 using MassPerLength =
     detail::bu::quantity<detail::bu::unit<detail::mass_per_length_dimension, detail::si::system>>;
+
+/// Force of a viscous damper per speed, N·s/m.
+using Damping =
+    detail::bu::quantity<detail::bu::unit<detail::damping_dimension, detail::si::system>>;
 
 /// Builds a quantity from a number that is already in the coherent SI unit.
 /// The name says what it does at the one place where a bare number becomes a quantity.

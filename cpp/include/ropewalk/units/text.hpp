@@ -25,6 +25,7 @@ struct QuantityName;
 ROPEWALK_QUANTITY(Number, "", 0, 0, 0, 0)
 ROPEWALK_QUANTITY(Length, "m", 1, 0, 0, 0)
 ROPEWALK_QUANTITY(Area, "m2", 2, 0, 0, 0)
+ROPEWALK_QUANTITY(Volume, "m3", 3, 0, 0, 0)
 ROPEWALK_QUANTITY(Mass, "kg", 0, 1, 0, 0)
 ROPEWALK_QUANTITY(Time, "s", 0, 0, 1, 0)
 ROPEWALK_QUANTITY(Speed, "m/s", 1, 0, -1, 0)
@@ -38,8 +39,11 @@ ROPEWALK_QUANTITY(Angle, "rad", 0, 0, 0, 1)
 ROPEWALK_QUANTITY(AngularVelocity, "rad/s", 0, 0, -1, 1)
 ROPEWALK_QUANTITY(Frequency, "Hz", 0, 0, -1, 0)
 ROPEWALK_QUANTITY(Torque, "N*m/rad", 2, 1, -2, -1)
+ROPEWALK_QUANTITY(MomentOfInertia, "kg*m2/rad2", 2, 1, 0, -2)
 ROPEWALK_QUANTITY(ForcePerLength, "N/m", 0, 1, -2, 0)
 ROPEWALK_QUANTITY(MassPerLength, "kg/m", -1, 1, 0, 0)
+ROPEWALK_QUANTITY(SpectralDensity, "m2*s/rad", 2, 0, 1, -1)
+ROPEWALK_QUANTITY(Damping, "N*s/m", 0, 1, -1, 0)
 #undef ROPEWALK_QUANTITY
 
 /// Coherent SI symbol of a quantity, "" for a plain number.

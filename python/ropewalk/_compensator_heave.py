@@ -1,0 +1,356 @@
+"""Sea, response of the vessel, and heave: the classes of `ropewalk.compensator`."""
+
+from __future__ import annotations
+
+import math
+import warnings
+from dataclasses import dataclass, field
+from typing import Any
+
+import numpy as np
+import numpy.typing as npt
+
+from ropewalk import _core
+from ropewalk._border import NumberLike, Quantity, QuantityLike, arguments, to_quantity, to_si
+from ropewalk._face import Policy, check_options
+from ropewalk.errors import InadmissibleError, ValidityError, ValidityWarning
+
+__all__ = ["Heave", "HeaveOperator", "SeaState", "heave"]
+
+#: Share of the variance of heave that may come from waves the response was not given for.
+_LARGEST_SHARE_OUTSIDE = 0.01
+_LARGEST_PEAK_FACTOR = 7.0
+
+
+@dataclass(frozen=True, init=False, slots=True)
+class SeaState:
+    r"""A sea by significant height and peak period: JONSWAP, or Pierson–Moskowitz for γ = 1.
+
+    Parameters
+    ----------
+    significant_height
+        Significant wave height.
+    peak_period
+        Period at the peak of the spectrum.
+    peak_factor
+        γ; by the steepness of the sea, see `peak_factor`, if left out.
+
+    Attributes
+    ----------
+    significant_height_si, peak_period_si
+        In m and s.
+    peak_factor
+        γ.
+
+    Examples
+    --------
+    >>> import ropewalk as rw
+    >>> sea = rw.SeaState("4 m", "9 s")
+    >>> print(f"{sea.peak_factor:.2f}, {sea.zero_crossing_period.magnitude:.2f} s")
+    1.78, 6.65 s
+    """
+
+    significant_height_si: float
+    peak_period_si: float
+    peak_factor: float
+
+    def __init__(
+        self,
+        significant_height: QuantityLike,
+        peak_period: QuantityLike,
+        peak_factor: NumberLike | None = None,
+    ) -> None:
+        where = "compensator.SeaState"
+        height = _one(where, "significant_height", significant_height, "length")
+        period = _one(where, "peak_period", peak_period, "time")
+        by_steepness = _core.compensator.peak_factor(height, period)
+        factor = (
+            by_steepness
+            if peak_factor is None
+            else _one(where, "peak_factor", peak_factor, "number")
+        )
+        _core.compensator.jonswap_normalizer(factor, outside_validity="ignore")
+        object.__setattr__(self, "significant_height_si", height)
+        object.__setattr__(self, "peak_period_si", period)
+        object.__setattr__(self, "peak_factor", float(factor))
+
+    @property
+    def significant_height(self) -> Quantity:
+        """Significant wave height."""
+        return to_quantity(self.significant_height_si, "length")
+
+    @property
+    def peak_period(self) -> Quantity:
+        """Period at the peak of the spectrum."""
+        return to_quantity(self.peak_period_si, "time")
+
+    @property
+    def zero_crossing_period(self) -> Quantity:
+        """Zero-crossing period of the sea by the fit of DNV-RP-C205, 1 ≤ γ ≤ 7."""
+        ratio = _core.compensator.zero_crossing_ratio(self.peak_factor)
+        return to_quantity(ratio * self.peak_period_si, "time")
+
+    @property
+    def jonswap_fits(self) -> bool:
+        """Whether 3.6 < T_p/√H_s < 5 (s, m), where JONSWAP is a good model by DNV-RP-C205."""
+        return 3.6 < self.peak_period_si / math.sqrt(self.significant_height_si) < 5.0
+
+    def spectrum(
+        self, wave_frequency: QuantityLike, *, outside_validity: Policy = "raise"
+    ) -> Quantity:
+        """Spectral density over angular frequency at one frequency or many, as `jonswap`."""
+        check_options("compensator.SeaState.spectrum", outside_validity, 1)
+        (omega,) = arguments("compensator.SeaState.spectrum", wave_frequency=wave_frequency)
+        density = _core.compensator.jonswap(
+            self.significant_height_si,
+            self.peak_period_si,
+            self.peak_factor,
+            omega,
+            outside_validity=outside_validity,
+        )
+        return to_quantity(density, "spectral_density", like=wave_frequency)
+
+
+@dataclass(frozen=True, slots=True)
+class HeaveOperator:
+    """Heave amplitude of the vessel over wave amplitude by wave period.
+
+    Made by `table`, `box_hull` or `constant`. Take it where the derrick stands and in the heading
+    and draft of drilling; the vessel's own model tests or measurements come first.
+
+    Attributes
+    ----------
+    kind
+        ``"table"``, ``"box hull"`` or ``"constant"``.
+    values
+        What it was made from, in SI.
+    """
+
+    kind: str
+    values: tuple[Any, ...]
+    _core_operator: Any = field(repr=False, compare=False)
+
+    @classmethod
+    def table(cls, periods: QuantityLike, ratios: NumberLike) -> HeaveOperator:
+        """Straight lines between points by rising wave period.
+
+        Beyond its ends the table holds on to its end values; how much of a heave comes from there
+        is said by `Heave.outside`.
+
+        Raises
+        ------
+        InadmissibleError
+            If the periods do not rise, or a value cannot be.
+
+        Examples
+        --------
+        >>> import ropewalk as rw
+        >>> response = rw.compensator.HeaveOperator.table(
+        ...     rw.Q([4, 8, 12, 16, 22], "s"), [0.02, 0.2, 0.45, 0.7, 1.3]
+        ... )
+        >>> print(f"{response.ratio('10 s'):.3f}")
+        0.325
+        """
+        where = "compensator.HeaveOperator.table"
+        xs = np.atleast_1d(to_si(where, "periods", periods, "time"))
+        ys = np.atleast_1d(to_si(where, "ratios", ratios, "number"))
+        core = _core.compensator.HeaveOperator.table(xs, ys)
+        return cls("table", (tuple(xs.tolist()), tuple(ys.tolist())), core)
+
+    @classmethod
+    def box_hull(
+        cls,
+        hull_length: QuantityLike,
+        hull_beam: QuantityLike,
+        hull_draft: QuantityLike,
+        heading: QuantityLike = "180 deg",
+    ) -> HeaveOperator:
+        """Closed form of a ship-shaped vessel, see `box_hull_heave`; head seas if not told."""
+        values = arguments(
+            "compensator.HeaveOperator.box_hull",
+            hull_length=hull_length,
+            hull_beam=hull_beam,
+            hull_draft=hull_draft,
+            heading=heading,
+        )
+        return cls("box hull", values, _core.compensator.HeaveOperator.box_hull(*values))
+
+    @classmethod
+    def constant(cls, ratio: NumberLike = 1.0) -> HeaveOperator:
+        """Give all waves the same ratio; 1 gives the sea itself."""
+        value = _one("compensator.HeaveOperator.constant", "ratio", ratio, "number")
+        return cls("constant", (value,), _core.compensator.HeaveOperator.constant(value))
+
+    def __reduce__(self) -> Any:
+        return _rebuild, (self.kind, self.values)
+
+    def ratio(self, wave_period: QuantityLike) -> Any:
+        """Heave over wave amplitude at one wave period or many."""
+        (period,) = arguments("compensator.HeaveOperator.ratio", wave_period=wave_period)
+        return self._core_operator.at(period)
+
+
+def _rebuild(kind: str, values: tuple[Any, ...]) -> HeaveOperator:
+    operators = _core.compensator.HeaveOperator
+    if kind == "table":
+        return HeaveOperator(kind, values, operators.table(*map(np.asarray, values)))
+    maker = operators.constant if kind == "constant" else operators.box_hull
+    return HeaveOperator(kind, values, maker(*values))
+
+
+@dataclass(frozen=True, slots=True)
+class Heave:
+    """A random heave by the moments of its spectrum; narrow-banded and Gaussian.
+
+    Attributes
+    ----------
+    m0_si, m1_si, m2_si
+        Moments of the spectrum over angular frequency: m², m² rad/s, m² rad²/s².
+    outside
+        Share of the variance from wave periods the response was not given for.
+    """
+
+    m0_si: float
+    m1_si: float
+    m2_si: float
+    outside: float
+
+    @property
+    def deviation_si(self) -> float:
+        """Standard deviation, m."""
+        return math.sqrt(self.m0_si)
+
+    @property
+    def deviation(self) -> Quantity:
+        """Standard deviation, √m₀."""
+        return to_quantity(self.deviation_si, "length")
+
+    @property
+    def significant_height(self) -> Quantity:
+        """Significant height from crest to trough, 4 √m₀."""
+        return to_quantity(4.0 * self.deviation_si, "length")
+
+    @property
+    def zero_crossing_period(self) -> Quantity:
+        """Zero-crossing period, 2 π √(m₀/m₂)."""
+        return to_quantity(2.0 * math.pi * math.sqrt(self.m0_si / self.m2_si), "time")
+
+    @property
+    def mean_period(self) -> Quantity:
+        """Mean period, 2 π m₀/m₁."""
+        return to_quantity(2.0 * math.pi * self.m0_si / self.m1_si, "time")
+
+    def cycles(self, duration: QuantityLike) -> float:
+        """Cycles in a duration, see `heave_cycles`."""
+        (time,) = arguments("compensator.Heave.cycles", duration=duration)
+        return float(_core.compensator.heave_cycles(time, self.zero_crossing_period.magnitude))
+
+    def exceedance(self, half_stroke: QuantityLike, duration: QuantityLike) -> float:
+        """Probability that a half stroke is exceeded in a duration, see `stroke_exceedance`."""
+        (half,) = arguments("compensator.Heave.exceedance", half_stroke=half_stroke)
+        cycles = self.cycles(duration)
+        return float(_core.compensator.stroke_exceedance(self.deviation_si, half, cycles))
+
+    def most_probable_maximum(self, duration: QuantityLike) -> Quantity:
+        """Amplitude that the largest cycle of a duration most probably has."""
+        largest = _core.compensator.most_probable_maximum(self.deviation_si, self.cycles(duration))
+        return to_quantity(largest, "length")
+
+    def classes(self, count: int) -> npt.NDArray[np.float64]:
+        r"""Mean heights from crest to trough, m, of classes that have equally many cycles.
+
+        Class by class the mean of a Rayleigh distribution between its quantiles, rising: all
+        together they have its mean, :math:`\sqrt{2 \pi m_0}`.
+        """
+        shares = np.arange(count, 0, -1) / count  # share of all cycles above each lower edge
+        above = 2.0 * _core.compensator.mean_of_highest(self.deviation_si, shares) * shares
+        heights: npt.NDArray[np.float64] = -np.diff(np.append(above, 0.0)) * count
+        return heights
+
+
+def heave(sea: SeaState, response: HeaveOperator, *, outside_validity: Policy = "raise") -> Heave:
+    r"""Heave of a vessel in a sea.
+
+    .. math:: m_n = \int_0^\infty \omega^n R(\omega)^2 S(\omega)\,d\omega
+
+    by Gauss' quadrature over wave period, without cutting off the tail. Phases, other motions and
+    swell from elsewhere are left out.
+
+    Parameters
+    ----------
+    sea : SeaState
+        The sea.
+    response : HeaveOperator
+        The vessel.
+    outside_validity : {"raise", "warn", "ignore"}, default "raise"
+        What to do if more than 1 percent of the variance comes from wave periods the response was
+        not given for (our choice), or the peak factor is above 7 (DNV-RP-C205).
+
+    Raises
+    ------
+    InadmissibleError
+        If the vessel does not heave at all.
+    ValidityError
+        See `outside_validity`.
+
+    Examples
+    --------
+    >>> import ropewalk as rw
+    >>> drillship = rw.compensator.HeaveOperator.box_hull("200 m", "36 m", "10 m")
+    >>> motion = rw.compensator.heave(rw.SeaState("5 m", "12 s"), drillship)
+    >>> print(f"{motion.significant_height.to('m').magnitude:.2f} m")
+    1.17 m
+    """
+    where = "compensator.heave"
+    check_options(where, outside_validity, 1)
+    motion = motion_in(sea, response)
+    if not motion.m0_si > 0.0:
+        text = "response leaves no heave at all in this sea"
+        raise InadmissibleError(f"{where}(): {text}", where, "response")
+    report(where, doubts(sea, motion), outside_validity)
+    return motion
+
+
+def motion_in(sea: SeaState, response: HeaveOperator) -> Heave:
+    """Heave as it comes, none at all included."""
+    return Heave(
+        *_core.compensator.heave_moments(
+            sea.significant_height_si, sea.peak_period_si, sea.peak_factor, response._core_operator
+        )
+    )
+
+
+def doubts(sea: SeaState, motion: Heave) -> list[tuple[str, str]]:
+    """Argument and text for everything outside the range of its source."""
+    found = []
+    if motion.outside > _LARGEST_SHARE_OUTSIDE:
+        text = (
+            f"{motion.outside:.1%} of the variance of heave come from wave periods outside the "
+            f"table of response, more than {_LARGEST_SHARE_OUTSIDE:.0%} (ropewalk's choice)"
+        )
+        found.append(("response", text))
+    if sea.peak_factor > _LARGEST_PEAK_FACTOR:
+        text = (
+            f"peak_factor = {sea.peak_factor:g} is outside [1, 7] (DNV-RP-C205, range of the peak "
+            "factor in measured seas)"
+        )
+        found.append(("peak_factor", text))
+    return found
+
+
+def report(where: str, found: list[tuple[str, str]], outside_validity: Policy) -> None:
+    """Raise, warn or stay silent about `doubts`, for the caller of a public function."""
+    if not found or outside_validity == "ignore":
+        return
+    text = f"{where}(): {'; '.join(text for _, text in found)}"
+    if outside_validity == "raise":
+        raise ValidityError(text, where, found[0][0])
+    warnings.warn(text, ValidityWarning, stacklevel=3)
+
+
+def _one(where: str, name: str, value: Any, role: str) -> float:
+    number = to_si(where, name, value, role)
+    if np.ndim(number):
+        text = f"{name} must be one value, got an array"
+        raise InadmissibleError(f"{where}(): {text}", where, name)
+    return float(number)

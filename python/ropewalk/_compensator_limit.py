@@ -1,0 +1,252 @@
+"""How much sea a stroke allows, and the strokes of a drum that takes up the heave itself."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import TYPE_CHECKING, Any
+
+import numpy as np
+import numpy.typing as npt
+
+from ropewalk import _core
+from ropewalk._border import (
+    NumberLike,
+    Quantity,
+    QuantityLike,
+    arguments,
+    to_count,
+    to_quantity,
+    to_si,
+)
+from ropewalk._compensator_heave import SeaState, doubts, motion_in, report
+from ropewalk._face import Policy, check_options
+from ropewalk._names import to_name
+from ropewalk.errors import InadmissibleError
+
+if TYPE_CHECKING:
+    from ropewalk._compensator_heave import Heave, HeaveOperator
+    from ropewalk.line.campaign import Campaign
+
+__all__ = ["OperatingLimit", "active_heave_campaign", "operating_limit", "table"]
+
+
+@dataclass(frozen=True, eq=False, slots=True)
+class OperatingLimit:
+    """The highest sea in which a stroke suffices, period by period.
+
+    Attributes
+    ----------
+    peak_period_si
+        Peak periods, s.
+    significant_height_si
+        Largest significant height, m.
+    peak_factor
+        γ of that sea.
+    stroke_governs
+        False where even the steepest sea of that period leaves stroke; the height is then that of
+        the steepest sea, see `steepest_height`.
+    """
+
+    peak_period_si: npt.NDArray[np.float64]
+    significant_height_si: npt.NDArray[np.float64]
+    peak_factor: npt.NDArray[np.float64]
+    stroke_governs: npt.NDArray[np.bool_]
+
+    @property
+    def peak_period(self) -> Quantity:
+        """Peak periods."""
+        return to_quantity(self.peak_period_si, "time")
+
+    @property
+    def significant_height(self) -> Quantity:
+        """Largest significant height at each period."""
+        return to_quantity(self.significant_height_si, "length")
+
+
+def operating_limit(
+    response: HeaveOperator,
+    peak_period: QuantityLike,
+    *,
+    half_stroke: QuantityLike,
+    duration: QuantityLike,
+    exceedance: NumberLike,
+    peak_factor: NumberLike | None = None,
+    outside_validity: Policy = "raise",
+) -> OperatingLimit:
+    """Highest sea of each peak period in which a compensator's stroke suffices.
+
+    The sea of a period is raised until the half stroke is exceeded in the duration with the
+    probability allowed, or until it is as steep as seas get. Where the peak factor changes with
+    the height, the first crossing counts. The limit is one of stroke alone: loads, riser, watch
+    circle, crew and the maker's manual have their own, and the lowest of them holds.
+
+    Parameters
+    ----------
+    response : HeaveOperator
+        The vessel.
+    peak_period
+        One peak period or many.
+    half_stroke
+        Stroke left from the mean position in the shorter direction: tide, set-down and the
+        driller's spacing taken off.
+    duration
+        How long the sea lasts.
+    exceedance
+        Allowed probability that the stroke is exceeded at least once.
+    peak_factor
+        γ of all seas; by their steepness, see `peak_factor`, if left out.
+    outside_validity : {"raise", "warn", "ignore"}, default "raise"
+        As for `heave`, at the limit of each period.
+
+    Raises
+    ------
+    InadmissibleError
+        For a period, stroke, duration or probability that cannot be.
+    ValidityError
+        See `outside_validity`; the message names the period.
+
+    Examples
+    --------
+    >>> import ropewalk as rw
+    >>> drillship = rw.compensator.HeaveOperator.box_hull("200 m", "36 m", "10 m")
+    >>> limit = rw.compensator.operating_limit(
+    ...     drillship, rw.Q([12.0, 16.0], "s"), half_stroke="10 ft", duration="3 hour",
+    ...     exceedance=0.01,
+    ... )
+    >>> [f"{height:.1f} m" for height in limit.significant_height.to("m").magnitude]
+    ['11.6 m', '5.2 m']
+    """
+    where = "compensator.operating_limit"
+    half, time, probability = arguments(
+        where, half_stroke=half_stroke, duration=duration, exceedance=exceedance
+    )
+    (given,) = arguments(where, peak_period=peak_period)
+    factor = None if peak_factor is None else to_si(where, "peak_factor", peak_factor, "number")
+    periods = np.atleast_1d(np.asarray(given, dtype=np.float64))
+    if periods.ndim != 1 or not periods.size:
+        text = f"peak_period must be one value or a row of them, got shape {np.shape(given)}"
+        raise InadmissibleError(f"{where}(): {text}", where, "peak_period")
+    rows = [
+        _core.compensator.operating_limit(
+            response._core_operator,
+            float(period),
+            factor,
+            half_stroke=half,
+            duration=time,
+            exceedance=probability,
+        )
+        for period in periods
+    ]
+    heights, factors, governs = (np.array(column) for column in zip(*rows, strict=True))
+    check_options(where, outside_validity, 1)
+    for period, height, chosen in zip(periods, heights, factors, strict=True):
+        sea = SeaState(to_quantity(height, "length"), to_quantity(period, "time"), chosen)
+        found = [
+            (name, f"at peak_period = {period:g} s {text}")
+            for name, text in doubts(sea, motion_in(sea, response))
+        ]
+        report(where, found, outside_validity)
+    return OperatingLimit(periods, heights, factors, governs)
+
+
+def active_heave_campaign(
+    heave: Heave,
+    *,
+    duration: QuantityLike,
+    hook_load: QuantityLike,
+    block_height: QuantityLike,
+    classes: int = 20,
+    name: str = "active heave",
+) -> Campaign:
+    """Strokes of the block while the drum itself takes up the heave, for the map of the line.
+
+    Heights are Rayleigh distributed; each class stands for as many cycles as the others, with its
+    mean height, so that the travel of the block is that of the whole distribution. Each cycle is a
+    stroke up and one down about `block_height`. With a passive compensator the drum stands and
+    there are no such strokes.
+
+    Parameters
+    ----------
+    heave : Heave
+        The heave taken up, see `heave`.
+    duration
+        How long.
+    hook_load
+        Everything hung on the lines.
+    block_height
+        Mean height of the block above its lowest position.
+    classes
+        Number of classes, at most one a cycle.
+    name
+        Name of the operation.
+
+    Returns
+    -------
+    Campaign
+        Two rows a class, small heaves first; for `ropewalk.run_line`.
+
+    Raises
+    ------
+    InadmissibleError
+        If the largest class takes the block below its lowest position.
+
+    Examples
+    --------
+    >>> import ropewalk as rw
+    >>> motion = rw.compensator.heave(
+    ...     rw.SeaState("4 m", "10 s"), rw.compensator.HeaveOperator.constant(0.5)
+    ... )
+    >>> campaign = rw.compensator.active_heave_campaign(
+    ...     motion, duration="6 hour", hook_load="300 kip", block_height="15 m"
+    ... )
+    >>> print(f"{campaign.strokes:.0f} strokes, {campaign.work.to('ton_mile'):.0f}")
+    6081 strokes, 710 ton_mile
+    """
+    from ropewalk._units import Q
+    from ropewalk.line.campaign import Campaign
+
+    where = "compensator.active_heave_campaign"
+    time, load = arguments(where, duration=duration, hook_load=hook_load)
+    middle = to_si(where, "block_height", block_height, "length")
+    cycles = heave.cycles(duration)
+    wanted = to_count(where, "classes", classes)
+    if not 1 <= wanted <= 1000:
+        text = f"classes = {wanted} is outside [1, 1000] (ropewalk's guard)"
+        raise InadmissibleError(f"{where}(): {text}", where, "classes")
+    count = min(wanted, int(cycles))
+    heights = heave.classes(count)
+    if middle - heights[-1] / 2.0 < 0.0:
+        text = (
+            f"block_height = {middle:.6g} m leaves no room for half a heave of "
+            f"{heights[-1]:.6g} m below it"
+        )
+        raise InadmissibleError(f"{where}(): {text}", where, "block_height")
+    low, high = middle - heights / 2.0, middle + heights / 2.0
+    return Campaign.from_strokes(
+        Q(load, "N"),
+        Q(np.column_stack([low, high]).ravel(), "m"),
+        Q(np.column_stack([high, low]).ravel(), "m"),
+        count=np.full(2 * count, cycles / count),
+        names=[to_name(where, "name", name)],
+        time=Q(time * np.arange(1, 2 * count + 1) / (2 * count), "s"),
+    )
+
+
+def table(name: str) -> list[dict[str, Any]]:
+    """List one table of this subject as plain records, with source and standing of each value.
+
+    Parameters
+    ----------
+    name : str
+        ``"compensator_practice"``: strokes, rated loads and seal friction that are common. Ranges
+        to compare with, no limits.
+
+    Examples
+    --------
+    >>> import ropewalk as rw
+    >>> usual = rw.compensator.table("compensator_practice")[0]
+    >>> usual["stroke_min [ft]"], usual["stroke_max [ft]"], usual["standing"]
+    (15.0, 25.0, 'common practice')
+    """
+    rows: list[dict[str, Any]] = _core.compensator.table(to_name("compensator.table", "name", name))
+    return rows

@@ -1,0 +1,73 @@
+"""The tables of a rig file on mast and suspension: ratings, weights, hook spring."""
+
+from __future__ import annotations
+
+from typing import Annotated, Any
+
+from pydantic import BeforeValidator, Field
+from pydantic_core import PydanticCustomError
+
+from ropewalk.rig._fields import (
+    Count,
+    Damping,
+    Force,
+    ForceOrZero,
+    ForcePerLength,
+    Length,
+    Section,
+)
+
+
+def _read_place(value: Any) -> Any:
+    """A named place, or two distances; what they can be is said by the mast itself."""
+    if isinstance(value, str) or (
+        isinstance(value, list) and len(value) == 2 and all(isinstance(v, str) for v in value)
+    ):
+        return value if isinstance(value, str) else tuple(value)
+    text = f'must be a place, "A" or "CD", or two distances, ["2 ft", "15 ft"], got {value!r}'
+    raise PydanticCustomError("quantity", "{text}", {"text": text})
+
+
+Place = Annotated[str | tuple[str, str], BeforeValidator(_read_place)]
+
+
+class MastSection(Section):
+    """``[mast]``: the mast or derrick, from its nameplate."""
+
+    hook_load_rating: Force = Field(description="Maximum rated static hook load.")
+    rated_lines: Count = Field(description="Number of lines the rating is stated for.")
+    base_width: Length = Field(description="From leg to leg, across.")
+    base_depth: Length | None = Field(
+        default=None, description="From leg to leg, toward the drawworks; square if left out."
+    )
+    dead_line: Place = Field(
+        description='Where the dead line pulls: "A", between legs "AB", or two distances from '
+        "the middle, across and toward the drawworks."
+    )
+    fast_line: Place = Field(description="Where the fast line pulls, in the same way.")
+    crown_block_weight: ForceOrZero = Field(description="Weight of the crown block.")
+
+
+class SuspensionPartSection(Section):
+    """``[[suspension.part]]``: one part that hangs below the traveling block."""
+
+    name: str = Field(description="What it is called in results.")
+    rated_load: Force = Field(description="Load rating, from its nameplate; links as a set.")
+    weight: ForceOrZero = Field(description="Own weight.")
+
+
+class HookSpringSection(Section):
+    """``[suspension.hook_spring]``: the spring of the hook and its snubber."""
+
+    sprung_weight: Force = Field(description="All that moves on the spring, with one stand.")
+    spring_rate: ForcePerLength = Field(description="Rate of the spring.")
+    damping_up: Damping = Field(description="Damping of the snubber as the hook rises.")
+    damping_down: Damping = Field(description="Damping as the hook goes down.")
+    friction: ForceOrZero = Field(description="Friction of seals and guides.")
+
+
+class SuspensionSection(Section):
+    """``[suspension]``: what hangs below the traveling block, from the top down."""
+
+    part: list[SuspensionPartSection] = Field(min_length=1, description="The parts, top down.")
+    hook_spring: HookSpringSection | None = None

@@ -1,0 +1,225 @@
+"""The study of lines strung: each column against the functions it comes from, and its findings."""
+
+from __future__ import annotations
+
+import math
+from dataclasses import replace
+from functools import cache
+from pathlib import Path
+from typing import Any
+
+import numpy as np
+import pytest
+from matplotlib.figure import Figure
+
+import ropewalk as rw
+from ropewalk import plot
+from ropewalk.errors import InadmissibleError
+
+LINES = (6, 8, 10, 12, 14)
+LIMITS = rw.drawworks.Limits("1.2 m/s", "0.4 m/s**2")
+RIG7 = rw.rig.example("rig7").read_text(encoding="utf-8")
+
+
+@cache
+def rig() -> Any:
+    """Rig 7 of the Kestrel Flat geothermal field; invented, as its field is."""
+    return rw.load_rig(rw.rig.example("rig7"))
+
+
+@cache
+def study() -> Any:
+    return rw.lines_strung(rig(), lines=LINES, limits=LIMITS, connection_time="2 min")
+
+
+def test_every_variable_has_unit_and_name() -> None:
+    data = study()
+    assert data.lines.values.tolist() == list(LINES)
+    for variable in data.variables.values():
+        assert variable.attrs["long_name"]
+        unit = variable.attrs["units"]
+        assert unit == "1" or rw.units.Unit(unit).dimensionality
+    assert "invented" in data.attrs["title"]
+    assert "not a permission to lift" in data.attrs["caution"]
+
+
+@pytest.mark.parametrize("lines", [8, 10, 12])
+def test_columns_are_what_the_subjects_say(lines: int) -> None:
+    one = study().sel(lines=lines)
+    load = rw.Q(rig().heaviest_trip.heaviest_hook_load(rig().block.weight), "N")
+    tensions = replace(rig().reeving, lines=lines).tensions(load, motion="hoisting")
+    assert float(one.fast_line_tension) == tensions.fast_line_si
+    assert float(one.crown_load) == tensions.crown_load_si
+    factor = rw.design_factor.design_factor(rig().rope.breaking_force, tensions.fast_line)
+    assert float(one.design_factor) == pytest.approx(factor, rel=1e-12)
+    # By hand: power at the hook over load, and torque of the motors on the radius of the layer.
+    machine = rig().drawworks.machine
+    efficiency = 0.95 * 0.97 * tensions.efficiency
+    assert float(one.efficiency) == pytest.approx(efficiency, rel=1e-12)
+    speed = 1500 * 745.6998715822702 * efficiency / load.m_as("N")
+    assert float(one.hook_speed) == pytest.approx(speed, rel=1e-12)
+    lowest = 8 * math.pi * (28 + 1.375) * 0.0254
+    rope = lowest + lines * rig().travel
+    assert float(one.rope_on_drum) == pytest.approx(rope, rel=1e-12)
+    drum = rw.Drum("28 in", "1-3/8 in", 40, 4)
+    layer = drum.place(rw.Q(rope, "m")).layer
+    assert int(one.layer) == layer
+    torque = machine.motors.total_power / machine.motors.base_speed_si * 10 * efficiency
+    radius = drum.lap_length(layer).m_as("m") / (2 * math.pi)
+    assert float(one.pull) == pytest.approx(torque.m_as("W") * lines / radius, rel=1e-12)
+    trip = rw.rig.trip(
+        rig(), rig().heaviest_trip, limits=LIMITS, connection_time="2 min", lines=lines
+    )
+    assert float(one.trip_time) == trip.time.m_as("s")
+    assert float(one.driven) == trip.driven.m_as("J")
+
+
+def test_the_trade_off() -> None:
+    data = study().sel(lines=[8, 10, 12])
+    for grows in ("pull", "pull_by_line", "design_factor", "line_life", "trip_time", "driven"):
+        assert np.all(np.diff(data[grows].values) > 0.0), grows
+    for falls in ("hook_speed", "efficiency", "fast_line_tension", "crown_load"):
+        assert np.all(np.diff(data[falls].values) < 0.0), falls
+
+
+def test_what_does_not_hold_says_why() -> None:
+    data = study()
+    assert data.holds.values.tolist() == [False, True, True, True, False]
+    six, fourteen = (str(data.reason.sel(lines=n).values) for n in (6, 14))
+    assert "design factor 2.99 is less than 3" in six
+    assert "on a drum that holds" in fourteen
+    assert math.isnan(float(data.trip_time.sel(lines=14)))
+    assert math.isnan(float(data.line_life.sel(lines=14)))
+    assert "drum holds" in str(data.line_life_end.sel(lines=14).values)
+
+
+def test_a_load_beyond_the_motors_is_a_finding() -> None:
+    weak = replace(rig(), block=replace(rig().block, weight=2e6))
+    data = rw.lines_strung(weak, lines=[8], limits=LIMITS, connection_time="1 min")
+    assert not bool(data.holds[0])
+    assert "pull of gear" in str(data.reason.values[0])
+    assert float(data.hook_speed[0]) == 0.0
+    assert int(data.gear[0]) == 0
+
+
+def test_the_life_is_that_of_the_map() -> None:
+    # The damage map itself, for one campaign: work over the damage of the worst place.
+    campaign = rw.Campaign.from_plan(rig())
+    history = rw.run_line(rig(), campaign, bin_length="0.5 m", outside_validity="ignore")
+    worst = history.worst_places(1)[0]
+    life = campaign.work.m_as("J") / worst.damage
+    assert float(study().line_life.sel(lines=10)) == pytest.approx(life, rel=1e-9)
+
+
+@pytest.mark.parametrize("lines", [[9], [0], [8.5], [-2]])
+def test_lines_that_are_not_even_are_refused(lines: list[Any]) -> None:
+    with pytest.raises(InadmissibleError, match="lines"):
+        rw.lines_strung(rig(), lines=lines, limits=LIMITS, connection_time="1 min")
+
+
+# The rig file
+
+
+def load(tmp_path: Path, text: str) -> Any:
+    path = tmp_path / "rig.toml"
+    path.write_text(text, encoding="utf-8")
+    return rw.load_rig(path)
+
+
+def only_power() -> str:
+    """Rig 7 as files were before drawworks had more than power."""
+    before, _, after = RIG7.partition("drum_efficiency = 0.97\n")
+    return before + after[after.index("\n[drum]") :]
+
+
+def test_drawworks_of_rig7() -> None:
+    parts = rig().drawworks
+    motors = parts.machine.motors
+    assert motors.count * motors.power_si == pytest.approx(1500 * 745.6998715822702)
+    assert motors.base_speed_si == pytest.approx(800 * 2 * math.pi / 60)
+    assert [gear.ratio for gear in parts.machine.gears] == [10.0, 5.0]
+    assert parts.line_pull is None
+    sheaves = rw.drawworks.sheave_equivalent_mass("80 kg*m**2", 10, "55.375 in")
+    assert rw.rig.hoist(rig()).sheave_mass_si == pytest.approx(sheaves.m_as("kg"))
+
+
+def test_a_file_that_gives_only_power_stays_valid(tmp_path: Path) -> None:
+    old = load(tmp_path, only_power())
+    assert old.drawworks is None
+    assert old.drawworks_power == rig().drawworks_power
+    with pytest.raises(rw.rig.RigFileError, match=r"Rig 7 has no \[drawworks.motors\]"):
+        rw.rig.hoist(old)
+    with pytest.raises(rw.rig.RigFileError, match=r"\[drawworks.motors\]"):
+        rw.lines_strung(old, lines=[8], limits=LIMITS, connection_time="1 min")
+
+
+def test_the_line_pull_of_the_file_limits_the_hoist(tmp_path: Path) -> None:
+    text = RIG7.replace("drum_efficiency = 0.97", 'drum_efficiency = 0.97\nline_pull = "40 kip"')
+    limited = rw.rig.hoist(load(tmp_path, text))
+    pull = limited.pull("0 m/s", gear=1, layer=1)
+    assert limited.reeving.tensions(pull, "hoisting").fast_line.m_as("kip") == pytest.approx(40.0)
+
+
+@pytest.mark.parametrize(
+    ("old", "new", "message"),
+    [
+        ("drum_efficiency = 0.97\n", "", "drawworks.drum_efficiency: missing"),
+        ("count = 2", "count = 0", "drawworks.motors.count"),
+        ('base_speed = "800 rpm"', "base_speed = 800", "drawworks.motors.base_speed"),
+        ('top_speed = "1600 rpm"', 'top_speed = "600 rpm"', "top_speed .* less than base_speed"),
+        ("overload = 1.3", "overload = 0.5", "drawworks.motors.overload"),
+        ("efficiency = 0.95", "efficiency = 1.95", r"drawworks.gear\[1\].efficiency"),
+        ('inertia = "15 kg*m**2"', 'inertia = "15 kg"', "drawworks.motors.inertia"),
+        ("ratio = 10.0", "rato = 10.0", "did you mean 'ratio'"),
+    ],
+)
+def test_wrong_keys_are_named(tmp_path: Path, old: str, new: str, message: str) -> None:
+    assert old in RIG7
+    with pytest.raises(rw.rig.RigFileError, match=message):
+        load(tmp_path, RIG7.replace(old, new, 1))
+
+
+def test_a_trip_needs_stands() -> None:
+    waiting = next(one for one in rig().operations if one.kind == "waiting")
+    with pytest.raises(rw.rig.RigFileError, match="no stands"):
+        rw.rig.trip(rig(), waiting, limits=LIMITS, connection_time="1 min")
+
+
+# Pictures
+
+
+def test_the_envelope_is_drawn_for_every_gear_and_layer() -> None:
+    hoist = rw.rig.hoist(rig())
+    ax = Figure().subplots()
+    assert plot.load_against_speed(ax, hoist, layers=[1, 2, 4], load_unit="kN") is ax
+    assert len(ax.get_lines()) == 6
+    assert "[kN]" in ax.get_ylabel()
+    speeds, loads = (np.asarray(values) for values in ax.get_lines()[0].get_data())
+    drive = hoist.drive(1, 1)
+    assert loads[0] == pytest.approx(drive.pull.m_as("kN"))
+    assert loads[-2] * speeds[-2] == pytest.approx(drive.power.m_as("kN*ft/min"))
+    assert loads[-1] == 0.0
+
+
+def test_the_cycle_shows_speed_and_power() -> None:
+    hoist = rw.rig.hoist(rig())
+    curve = hoist.curve("1500 kN", "28.5 m", LIMITS)
+    ax = Figure().subplots()
+    assert plot.stroke_cycle(ax, curve, power_unit="kW") is ax
+    twin = next(other for other in ax.figure.axes if other is not ax)
+    assert "[kW]" in twin.get_ylabel()
+    assert twin.get_lines()[0].get_ydata().max() == pytest.approx(
+        rig().drawworks_power / 1e3, rel=1e-9
+    )
+    changes = len(set(curve.layer)) - 1
+    assert len(ax.get_lines()) == 1 + changes
+
+
+def test_the_trade_off_names_its_points() -> None:
+    ax = Figure().subplots()
+    assert plot.lines_trade_off(ax, study()) is ax
+    names = [text.get_text() for text in ax.texts]
+    assert names == ["6 lines", "8 lines", "10 lines", "12 lines"]
+    figure = plot.lines_strung_figure(study())
+    assert len(figure.axes) == 4
+    assert all(one.get_ylabel().endswith("]") for one in figure.axes)

@@ -1,0 +1,118 @@
+"""Rig files: mast, load path and hook spring, read and refused; the weakest part of a rig."""
+
+from __future__ import annotations
+
+from pathlib import Path
+
+import pytest
+from rig_line_test import RIG7, load
+
+import ropewalk as rw
+from ropewalk.errors import InadmissibleError
+from ropewalk.testing import assert_close
+
+LBF = 4.4482216152605
+
+
+def bare() -> str:
+    """Rig 7 without mast and suspension."""
+    return RIG7[: RIG7.index("[mast]\n")] + RIG7[RIG7.index("[mud]\n") :]
+
+
+def test_mast_and_load_path_of_rig7() -> None:
+    rig = rw.load_rig(rw.rig.example("rig7"))
+    assert rig.mast is not None
+    assert rig.suspension is not None
+    assert rig.mast.hook_load_rating == pytest.approx(650_000 * LBF)
+    assert rig.mast.rated_lines == rig.reeving.lines
+    assert rig.mast.mast == rw.Mast("25 ft", "A", "CD", "21 ft")
+    assert [part.name for part in rig.suspension.parts] == [
+        "hook",
+        "top drive",
+        "links",
+        "elevator",
+    ]
+    hung = sum(part.weight for part in rig.suspension.parts)
+    assert 0.0 < hung < rig.block.weight
+
+
+def test_the_weakest_part_of_rig7_by_hand() -> None:
+    rig = rw.load_rig(rw.rig.example("rig7"))
+    margins = rw.suspension.rig_margins(rig)
+    assert margins.names == (
+        "mast",
+        "crown block",
+        "drilling line",
+        "traveling block",
+        "hook",
+        "top drive",
+        "links",
+        "elevator",
+    )
+    assert margins.hook_load_si == rig.largest_hook_load == rig.stuck_hook_load
+    # Line: 192,000 lb at a factor of 3; fast-line factor of 10 lines at 1.04 is 0.12329.
+    assert margins.weakest == "drilling line"
+    assert_close(margins.largest_hook_load, rw.Q(64.0 / 0.12329, "kip"), relative=1e-4)
+    # Elevator: 250 short tons, and 46,000 lb less its own 900 hang above it.
+    assert_close(margins.hook_load_at_rating[-1], rw.Q(500.0 + 46.0 - 0.9, "kip"))
+    assert margins.overloaded == ()
+    casing = rw.suspension.rig_margins(rig, service="setting casing")
+    assert casing.weakest == "elevator"  # a factor of 2 is asked for then
+    assert rw.suspension.rig_margins(rig, "600 kip").overloaded == ("drilling line", "elevator")
+
+
+def test_fewer_lines_lower_the_rating_of_the_mast_and_more_do_not_raise_it(tmp_path: Path) -> None:
+    for lines, rating in ((8, 650.0 * (12 / 10) / (10 / 8)), (12, 650.0)):
+        rig = load(tmp_path, RIG7.replace("lines = 10\nsheave", f"lines = {lines}\nsheave"))
+        margins = rw.suspension.rig_margins(rig)
+        assert_close(margins.rating[0], rw.Q(rating, "kip"))
+
+
+def test_a_rig_without_them_has_its_blocks_and_line(tmp_path: Path) -> None:
+    rig = load(tmp_path, bare())
+    assert (rig.mast, rig.suspension) == (None, None)
+    margins = rw.suspension.rig_margins(rig)
+    assert margins.names == ("crown block", "drilling line", "traveling block")
+    with pytest.raises(InadmissibleError, match="no hook spring"):
+        rw.suspension.rig_bounce(rig, "4 kip")
+
+
+def test_the_hook_of_rig7_bounces_and_settles() -> None:
+    rig = rw.load_rig(rw.rig.example("rig7"))
+    bounce = rw.suspension.rig_bounce(rig, "4 kip")
+    assert_close(bounce.start, "-0.8 in")  # 4 kip on 5 kip/in
+    assert bounce.start < bounce.highest < -bounce.start
+    assert not bounce.goes_slack
+    assert bounce.settled("0.1 in").m_as("s") < 2.0
+
+
+@pytest.mark.parametrize(
+    ("old", "new", "words"),
+    [
+        ('base_width = "25 ft"', "base_width = 25", ["mast.base_width", "a length"]),
+        ('dead_line = "A"', 'dead_line = "E"', ["mast.dead_line", "must be one of A"]),
+        ('dead_line = "A"', 'dead_line = ["20 ft", "0 ft"]', ["mast.dead_line", "outside"]),
+        ('dead_line = "A"', "dead_line = 3", ["mast.dead_line", "two distances"]),
+        ("rated_lines = 10", "rated_lines = 0", ["mast.rated_lines"]),
+        ('crown_block_weight = "9500 lbf"\n', "", ["mast.crown_block_weight: missing"]),
+        ('weight = "22000 lbf"', 'weight = "38000 lbf"', ["suspension.part", "block.weight"]),
+        ('name = "links"', 'name = "hook"', ["suspension.part", "once"]),
+        ('weight = "900 lbf"', 'weight = "-900 lbf"', ["suspension.part", "weight"]),
+        ('damping_up = "250 lbf*s/in"', 'damping_up = "250 lbf/in"', ["damping_up", "a damping"]),
+    ],
+)
+def test_what_cannot_be_is_refused_by_key(
+    tmp_path: Path, old: str, new: str, words: list[str]
+) -> None:
+    assert old in RIG7
+    with pytest.raises(rw.rig.RigFileError) as caught:
+        load(tmp_path, RIG7.replace(old, new, 1))
+    for word in words:
+        assert word in str(caught.value)
+
+
+def test_places_may_be_distances(tmp_path: Path) -> None:
+    text = RIG7.replace('fast_line = "CD"', 'fast_line = ["1 ft", "10.5 ft"]')
+    rig = load(tmp_path, text)
+    assert rig.mast is not None
+    assert rig.mast.mast.fast_line_si == pytest.approx((0.3048, 3.2004))
