@@ -28,8 +28,8 @@ if TYPE_CHECKING:
     import pint
 
     from ropewalk import (
-        deadline,
         compensator,
+        deadline,
         design_factor,
         drawworks,
         drillstring,
@@ -53,8 +53,8 @@ if TYPE_CHECKING:
     )
     from ropewalk._units import Q, Quantity, QuantityLike
     from ropewalk._version import __version__
-    from ropewalk.deadline import WeightIndicator
     from ropewalk.compensator import Compensator, SeaState
+    from ropewalk.deadline import WeightIndicator
     from ropewalk.drillstring import DrillString
     from ropewalk.drum import Drum
     from ropewalk.errors import RopewalkError
@@ -90,14 +90,12 @@ __all__ = [
     "RopewalkError",
     "SeaState",
     "SlipCutProgram",
+    "Suspension",
     "WeightIndicator",
     "__version__",
     "compare_programs",
-    "deadline",
-    "Suspension",
-    "__version__",
-    "compare_programs",
     "compensator",
+    "deadline",
     "design_factor",
     "drawworks",
     "drillstring",

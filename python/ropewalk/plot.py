@@ -4,8 +4,8 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING, Any
 
-from ropewalk._plot_deadline import friction_log, weight_indicator
 from ropewalk._plot_compensator import gas_spring_load, heave_spectrum, operating_limits
+from ropewalk._plot_deadline import friction_log, weight_indicator
 from ropewalk._plot_drawworks import (
     lines_strung_figure,
     lines_trade_off,
@@ -16,8 +16,8 @@ from ropewalk._plot_drum import drum_layers, fleet_angle_along_drum
 from ropewalk._plot_dynamics import pickup_factors
 from ropewalk._plot_front import program_front
 from ropewalk._plot_line import damage_strip, line_figure
-from ropewalk._plot_rainflow import rainflow_matrix, range_histogram
 from ropewalk._plot_mast import leg_loads
+from ropewalk._plot_rainflow import rainflow_matrix, range_histogram
 from ropewalk._plot_shares import share_by_operation, share_by_sheave
 from ropewalk._plot_string_up import string_up
 from ropewalk._plot_suspension import hook_bounce, load_path

@@ -12,8 +12,8 @@ share it). The same argument has the same name and role everywhere.
 from __future__ import annotations
 
 from ropewalk._signature import (
-    deadline,
     compensator,
+    deadline,
     design_factor,
     drawworks,
     drillstring,

@@ -64,7 +64,6 @@ PARAMETERS: dict[str, Parameter] = {
         MASS, "kg", "Mass of string and hook, and of the fluid that goes along.", 180_000.0
     ),
     "natural_period": Parameter(TIME, "s", "Natural period of the mass on the spring.", 13.3),
-    "damping_ratio": Parameter(NUMBER, "", "Viscous damping over critical; 0 undamped.", 0.1),
     # Motions
     "wave_period": Parameter(TIME, "s", "Period of one wave.", 9.0),
     "heave_period": Parameter(TIME, "s", "Period of heave; zero-crossing in a random sea.", 9.0),

@@ -36,6 +36,8 @@ PARAMETERS = {
     "reeving_efficiency": Parameter(
         NUMBER, "", "Efficiency of the reeving, measured or prescribed.", 0.81
     ),
+    # Swinging loads
+    "damping_ratio": Parameter(NUMBER, "", "Viscous damping over critical; 0 undamped.", 0.1),
     # Strings
     "string_length": Parameter(LENGTH, "ft", "Length of the string.", 9_800.0),
     "depth": Parameter(LENGTH, "ft", "Depth of the hole along the string.", 10_000.0),

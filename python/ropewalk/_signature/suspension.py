@@ -49,7 +49,6 @@ PARAMETERS: dict[str, Parameter] = {
     "damping": Parameter(DAMPING, "lbf*s/in", "Damping of the snubber.", 50.0),
     "damping_up": Parameter(DAMPING, "lbf*s/in", "Damping while the hook rises.", 50.0),
     "damping_down": Parameter(DAMPING, "lbf*s/in", "Damping while the hook goes down.", 10.0),
-    "damping_ratio": Parameter(NUMBER, "", "Damping over critical damping.", 0.3),
     "friction": Parameter(FORCE, "lbf", "Friction of seals and guides, the same both ways.", 200.0),
     "overpull": Parameter(
         FORCE, "lbf", "Pull on the hook beyond what hangs on it, as the thread lets go.", 3_000.0
