@@ -125,8 +125,8 @@ __all__ = [
 ]
 
 _SUBMODULES = {
-    "deadline",
     "compensator",
+    "deadline",
     "design_factor",
     "drawworks",
     "drillstring",

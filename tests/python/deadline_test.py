@@ -5,6 +5,7 @@ from __future__ import annotations
 import copy
 import math
 import pickle
+from pathlib import Path
 from typing import Any
 
 import numpy as np
@@ -347,6 +348,45 @@ def test_an_anchor_that_does_not_hold_is_a_finding() -> None:
     assert not check.holds
     assert "does not hold" in check.text
     assert "200 kN" in check.text
+
+
+RIG_7 = rw.rig.example("rig7").read_text(encoding="utf-8")
+
+
+def load(tmp_path: Path, text: str) -> rw.Rig:
+    path = tmp_path / "rig.toml"
+    path.write_text(text, encoding="utf-8")
+    return rw.load_rig(path)
+
+
+def test_the_dead_line_of_a_rig_is_read(tmp_path: Path) -> None:
+    rig = load(
+        tmp_path,
+        RIG_7.replace("[deadline.anchor]", "[deadline]\nlines_set = 8\n\n[deadline.anchor]"),
+    )
+    assert rig.deadline is not None
+    assert rig.deadline.anchor == rw.deadline.Anchor(4, 0.1, "10 kip")
+    assert rig.deadline.sensor is not None
+    assert rig.deadline.sensor.cell_arm == pytest.approx(42 * 0.0254)
+    assert rw.WeightIndicator.of_rig(rig).ratio("static") == pytest.approx(0.8)
+    assert rw.WeightIndicator.of_rig(rw.load_rig(rw.rig.example("rig7"))).lines_set == 10
+
+
+def test_a_rig_may_leave_it_out_or_have_it_wrong(tmp_path: Path) -> None:
+    before, _, after = RIG_7.partition("[deadline.anchor]")
+    without = load(tmp_path, before + after[after.index("\n[mast]") :])
+    assert without.deadline is None
+    assert rw.WeightIndicator.of_rig(without).lines_set == 10
+    with pytest.raises(InadmissibleError, match=r"has no \[deadline\]"):
+        rw.deadline.check_anchor(without)
+    for wrong, place in (
+        ('clamp_holding = "10000 lb"', "deadline.anchor.clamp_holding"),
+        ("clamp_holding = 10000", "deadline.anchor.clamp_holding"),
+    ):
+        with pytest.raises(rw.rig.RigFileError, match=place):
+            load(tmp_path, RIG_7.replace('clamp_holding = "10000 lbf"', wrong))
+    with pytest.raises(rw.rig.RigFileError, match="anchor_friction"):
+        load(tmp_path, RIG_7.replace("friction = 0.1\nclamps", "friction = 0.0\nclamps"))
 
 
 # Pictures
