@@ -13,6 +13,7 @@ from collections.abc import Callable
 from typing import Any
 
 import bench_line
+import bench_rainflow
 import numba
 import numpy as np
 import numpy.typing as npt
@@ -237,6 +238,7 @@ def main() -> None:
         "so where it says checks. It is built for any x86-64, Numba for this one."
     )
     bench_line.tables(console, best)
+    bench_rainflow.tables(console, best)
 
 
 if __name__ == "__main__":

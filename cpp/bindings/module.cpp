@@ -18,6 +18,9 @@ void bind_drillstring(py::module_& core);
 void bind_work(py::module_& core);
 void bind_line(py::module_& core);
 void bind_line_operations(py::module_& core);
+void bind_deadline(py::module_& core);
+void bind_dynamics(py::module_& core);
+void bind_rainflow(py::module_& core);
 }  // namespace ropewalk::bindings
 
 PYBIND11_MODULE(_core, core) {
@@ -41,6 +44,9 @@ PYBIND11_MODULE(_core, core) {
   bind_work(core);
   bind_line(core);
   bind_line_operations(core);
+  bind_deadline(core);
+  bind_dynamics(core);
+  bind_rainflow(core);
   core.def("table", &table_records, py::arg("name"), "Rows of an embedded table as records.");
   core.def("signatures", &signatures,
            "Every row function with the dimensions (length, mass, time, angle, temperature) of "

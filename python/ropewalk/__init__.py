@@ -8,12 +8,6 @@
 Subjects are modules: `rope`, `sheave`, `reeving`, `drum`, `drawworks`, `brake`, `overtravel`,
 `compensator`, `mast`, `suspension`, `deadline`, `dynamics`, `rainflow`, `fatigue`,
 `design_factor`, `drillstring`, `work`; on top of them stand `line`, `rig` and `study`. `units`
-Subjects are modules: `sheave`, `reeving`, `drum`, `brake`, `overtravel`, `rope`, `fatigue`,
-Subjects are modules: `sheave`, `reeving`, `drum`, `compensator`, `rope`, `fatigue`,
-`design_factor`, `drillstring`, `work`; on top of them stand `rig` and `study`. `units` is the pint
-registry in use, `Q` makes a quantity, `si` is the same functions on plain SI numbers.
-Subjects are modules: `sheave`, `reeving`, `drum`, `compensator`, `mast`, `suspension`, `rope`,
-`fatigue`, `design_factor`, `drillstring`, `work`; on top of them stand `rig` and `study`. `units`
 is the pint registry in use, `Q` makes a quantity, `si` is the same functions on plain SI numbers.
 
 Nothing is loaded before it is used, and importing changes no state outside this package.
@@ -30,16 +24,19 @@ if TYPE_CHECKING:
     from ropewalk import (
         brake,
         compensator,
+        deadline,
         design_factor,
         drawworks,
         drillstring,
         drum,
+        dynamics,
         errors,
         fatigue,
         line,
         mast,
         overtravel,
         plot,
+        rainflow,
         reeving,
         rig,
         rope,
@@ -53,6 +50,7 @@ if TYPE_CHECKING:
     from ropewalk._units import Q, Quantity, QuantityLike
     from ropewalk._version import __version__
     from ropewalk.compensator import Compensator, SeaState
+    from ropewalk.deadline import WeightIndicator
     from ropewalk.drillstring import DrillString
     from ropewalk.drum import Drum
     from ropewalk.errors import RopewalkError
@@ -89,14 +87,17 @@ __all__ = [
     "SeaState",
     "SlipCutProgram",
     "Suspension",
+    "WeightIndicator",
     "__version__",
     "brake",
     "compare_programs",
     "compensator",
+    "deadline",
     "design_factor",
     "drawworks",
     "drillstring",
     "drum",
+    "dynamics",
     "errors",
     "fatigue",
     "line",
@@ -106,6 +107,7 @@ __all__ = [
     "optimize_program",
     "overtravel",
     "plot",
+    "rainflow",
     "reeving",
     "rig",
     "rope",
@@ -123,16 +125,19 @@ __all__ = [
 _SUBMODULES = {
     "brake",
     "compensator",
+    "deadline",
     "design_factor",
     "drawworks",
     "drillstring",
     "drum",
+    "dynamics",
     "errors",
     "fatigue",
     "line",
     "overtravel",
     "mast",
     "plot",
+    "rainflow",
     "reeving",
     "rig",
     "rope",
@@ -160,6 +165,7 @@ _HOMES = {
     "Reeving": "reeving",
     "Rig": "rig",
     "Rope": "rope",
+    "WeightIndicator": "deadline",
     "RopewalkError": "errors",
     "Suspension": "suspension",
     "__version__": "_version",

@@ -11,6 +11,7 @@ from ropewalk._plot_brake import (
     temperature_over_trip,
 )
 from ropewalk._plot_compensator import gas_spring_load, heave_spectrum, operating_limits
+from ropewalk._plot_deadline import friction_log, weight_indicator
 from ropewalk._plot_drawworks import (
     lines_strung_figure,
     lines_trade_off,
@@ -18,9 +19,11 @@ from ropewalk._plot_drawworks import (
     stroke_cycle,
 )
 from ropewalk._plot_drum import drum_layers, fleet_angle_along_drum
+from ropewalk._plot_dynamics import pickup_factors
 from ropewalk._plot_front import program_front
 from ropewalk._plot_line import damage_strip, line_figure
 from ropewalk._plot_mast import leg_loads
+from ropewalk._plot_rainflow import rainflow_matrix, range_histogram
 from ropewalk._plot_shares import share_by_operation, share_by_sheave
 from ropewalk._plot_string_up import string_up
 from ropewalk._plot_suspension import hook_bounce, load_path
@@ -36,6 +39,7 @@ __all__ = [
     "damage_strip",
     "drum_layers",
     "fleet_angle_along_drum",
+    "friction_log",
     "gas_spring_load",
     "heave_spectrum",
     "hook_bounce",
@@ -48,7 +52,10 @@ __all__ = [
     "load_path",
     "lowering_balance",
     "operating_limits",
+    "pickup_factors",
     "program_front",
+    "rainflow_matrix",
+    "range_histogram",
     "share_by_operation",
     "share_by_sheave",
     "sheave_life_figure",
@@ -57,6 +64,7 @@ __all__ = [
     "string_up",
     "stroke_cycle",
     "temperature_over_trip",
+    "weight_indicator",
 ]
 
 # Told apart without color: line style, marker and shade of gray all differ.

@@ -337,6 +337,7 @@ const std::map<std::string, Run, std::less<>>& reference_runs() {
     all.merge(hoist_runs());
     all.merge(compensator_runs());
     all.merge(brake_runs());
+    all.merge(indicator_runs());
     return all;
   }();
   return table;

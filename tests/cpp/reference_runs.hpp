@@ -23,6 +23,8 @@ using Run = std::function<Outputs(const ReferenceCase&)>;
 [[nodiscard]] std::map<std::string, Run, std::less<>> brake_runs();
 /// Those of the hoist's structure and of what hangs in it, which are among reference_runs().
 [[nodiscard]] std::map<std::string, Run, std::less<>> hoist_runs();
+/// Those of the weight indicator at the dead line and of rope dynamics.
+[[nodiscard]] std::map<std::string, Run, std::less<>> indicator_runs();
 
 /// Whether a case can be run: its function is known, and its inputs are numbers and texts. Cases
 /// that pass lists, or objects of the Python face, run in the Python suite only.

@@ -16,8 +16,9 @@ void PrintTo(const ReferenceCase& one, std::ostream* out) { *out << one.id; }
 namespace {
 
 constexpr std::array subjects{
-    "brake",   "overtravel", "compensator", "design_factor", "drawworks", "drillstring", "drum",
-    "fatigue", "mast",       "reeving",     "rope",          "sheave",    "suspension",  "work"};
+    "brake",   "compensator", "deadline", "design_factor", "drawworks",  "drillstring",
+    "drum",    "dynamics",    "fatigue",  "mast",          "overtravel", "rainflow",
+    "reeving", "rope",        "sheave",   "suspension",    "work"};
 
 std::vector<ReferenceCase> cases_to_run() {
   std::vector<ReferenceCase> cases;
@@ -72,7 +73,8 @@ TEST(ReferenceCasesRead, WhatOnlyPythonRuns) {
                                                 "fatigue.fatigue_safety_factor",
                                                 "fatigue.force_spectrum_factor",
                                                 "fatigue.miner_sum",
-                                                "mast.Mast.leg_loads"};
+                                                "mast.Mast.leg_loads",
+                                                "rainflow.count"};
   EXPECT_EQ(left_out, objects_and_lists);
 }
 

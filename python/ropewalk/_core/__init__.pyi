@@ -18,16 +18,22 @@ from . import design_factor
 from . import drillstring
 from . import work
 from . import line
+from . import deadline
+from . import dynamics
+from . import rainflow
 
 __all__: list[str] = [
     "brake",
+    "deadline",
     "compensator",
     "design_factor",
     "drawworks",
     "drillstring",
     "drum",
+    "dynamics",
     "fatigue",
     "line",
+    "rainflow",
     "mast",
     "overtravel",
     "reeving",

@@ -58,7 +58,6 @@ PARAMETERS: dict[str, Parameter] = {
     # What hangs on it
     "steel_modulus": Parameter(STRESS, "psi", "Modulus of elasticity of steel.", 30e6),
     "pipe_area": Parameter(AREA, "in**2", "Area of steel in the cross section.", 5.275),
-    "string_length": Parameter(LENGTH, "ft", "Length of the string.", 9_800.0),
     "gas_stiffness": Parameter(FORCE_PER_LENGTH, "kN/m", "Stiffness of the gas spring.", 40.0),
     "string_stiffness": Parameter(FORCE_PER_LENGTH, "kN/m", "Stiffness of the string.", 235.0),
     "hanging_mass": Parameter(

@@ -6,7 +6,6 @@ from ropewalk._signature.records import Parameter, Signature
 from ropewalk._signature.roles import (
     ACCELERATION,
     ANGLE,
-    AREA,
     COUNT,
     FORCE,
     FORCE_PER_LENGTH,
@@ -73,9 +72,7 @@ PARAMETERS: dict[str, Parameter] = {
     "rope_weight": Parameter(FORCE_PER_LENGTH, "lbf/ft", "Weight of one rope per length.", 1.6),
     "rope_length": Parameter(LENGTH, "ft", "Length of rope hanging.", 531.5),
     "acceleration": Parameter(ACCELERATION, "ft/s**2", "Acceleration, upward positive.", 2.0),
-    "rope_modulus": Parameter(STRESS, "psi", "Modulus of elasticity of the rope.", 12e6),
     "wire_diameter": Parameter(LENGTH, "in", "Diameter of the outer wires.", 0.067),
-    "metallic_area": Parameter(AREA, "in**2", "Metal of the rope's cross section.", 0.40),
     "pressure_ratio": Parameter(
         NUMBER, "", "Bearing pressure over wire strength for the wanted life, p/S_u.", 0.0014
     ),

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from ropewalk._signature.records import Parameter
 from ropewalk._signature.roles import (
+    AREA,
     COUNT,
     DENSITY,
     FORCE,
@@ -20,6 +21,8 @@ PARAMETERS = {
     "rope_tension": Parameter(FORCE, "lbf", "Tension in the rope.", 30_000.0),
     "breaking_force": Parameter(FORCE, "lbf", "Minimum breaking force of the rope.", 192_000.0),
     "wire_strength": Parameter(STRESS, "MPa", "Tensile strength grade of the wires.", 1770.0),
+    "rope_modulus": Parameter(STRESS, "psi", "Modulus of elasticity of the rope.", 12e6),
+    "metallic_area": Parameter(AREA, "in**2", "Metal of the rope's cross section.", 0.40),
     "bend_ratio": Parameter(NUMBER, "", "Sheave diameter over rope diameter, D/d.", 36.0),
     # Reeving
     "hook_load": Parameter(FORCE, "lbf", "Everything that hangs on the lines.", 400_000.0),
@@ -37,6 +40,7 @@ PARAMETERS = {
     "damping_ratio": Parameter(NUMBER, "", "Viscous damping over critical; 0 undamped.", 0.1),
     "spring_rate": Parameter(FORCE_PER_LENGTH, "lbf/in", "Stiffness of the spring.", 1_500.0),
     # Strings
+    "string_length": Parameter(LENGTH, "ft", "Length of the string.", 9_800.0),
     "depth": Parameter(LENGTH, "ft", "Depth of the hole along the string.", 10_000.0),
     "stand_length": Parameter(LENGTH, "ft", "Length of one stand of pipe.", 93.0),
     "block_weight": Parameter(

@@ -22,6 +22,7 @@ from ropewalk.rig.assembly import (
     load_rig,
 )
 from ropewalk.rig.brake_parts import Overtravel, RigBrake, braked_hoist
+from ropewalk.rig.deadline_parts import DeadLine, LeverSensor
 from ropewalk.rig.drawworks_parts import DrawworksParts, hoist, trip
 from ropewalk.rig.file import RigFileError
 from ropewalk.rig.line_parts import DrumShape, Practice, StringUp, Wear
@@ -32,10 +33,12 @@ from ropewalk.rig.sea_parts import SiteSea
 
 __all__ = [
     "Block",
+    "DeadLine",
     "DrawworksParts",
     "DrumShape",
     "FittedPowerLaw",
     "HookSpring",
+    "LeverSensor",
     "Life",
     "Limits",
     "LoadPath",

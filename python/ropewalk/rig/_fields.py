@@ -46,9 +46,9 @@ _NOT_NEGATIVE = Field(ge=0.0, allow_inf_nan=False)
 #: Quantities, in memory as SI numbers.
 Length = Annotated[float, _reader("length"), _POSITIVE]
 LengthOrZero = Annotated[float, _reader("length"), _NOT_NEGATIVE]
+Area = Annotated[float, _reader("area"), _POSITIVE]
 Force = Annotated[float, _reader("force"), _POSITIVE]
 ForceOrZero = Annotated[float, _reader("force"), _NOT_NEGATIVE]
-Area = Annotated[float, _reader("area"), _POSITIVE]
 Volume = Annotated[float, _reader("volume"), _POSITIVE]
 MassOrZero = Annotated[float, _reader("mass"), _NOT_NEGATIVE]
 Time = Annotated[float, _reader("time"), _POSITIVE]

@@ -10,6 +10,7 @@ from typing import TYPE_CHECKING
 
 from ropewalk.errors import RopewalkError
 from ropewalk.rig.brake_parts import Overtravel, RigBrake, make_brake, make_overtravel
+from ropewalk.rig.deadline_parts import DeadLine, make_dead_line
 from ropewalk.rig.drawworks_parts import DrawworksParts, make_drawworks
 from ropewalk.rig.file import RigFileError, read_rig_file
 from ropewalk.rig.line_parts import (
@@ -118,6 +119,7 @@ class Rig:
     program: Practice | None = None
     brake: RigBrake | None = None
     overtravel: Overtravel | None = None
+    deadline: DeadLine | None = None
     drawworks: DrawworksParts | None = None
     compensator: Compensator | None = None
     sea: SiteSea | None = None
@@ -219,6 +221,7 @@ def _assemble(file: RigFile) -> Rig:
         program=make_practice(file.program),
         brake=make_brake(file.brake),
         overtravel=make_overtravel(file.overtravel),
+        deadline=make_dead_line(file.deadline),
         drawworks=make_drawworks(file.drawworks),
         compensator=make_compensator(file.compensator),
         sea=make_sea(file.sea),

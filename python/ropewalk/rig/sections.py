@@ -21,6 +21,7 @@ from ropewalk.rig._fields import (
     Share,
 )
 from ropewalk.rig.brake_sections import BrakeSection, OvertravelSection
+from ropewalk.rig.deadline_sections import DeadLineSection
 from ropewalk.rig.drawworks_sections import DrawworksSection
 from ropewalk.rig.line_sections import DrumSection, LineSection, ProgramSection
 from ropewalk.rig.mast_sections import MastSection, SuspensionSection
@@ -140,6 +141,7 @@ class RigFile(Section):
     program: ProgramSection | None = None
     brake: BrakeSection | None = None
     overtravel: OvertravelSection | None = None
+    deadline: DeadLineSection | None = None
     compensator: CompensatorSection | None = None
     sea: SeaSection | None = None
     mast: MastSection | None = None

@@ -1,0 +1,134 @@
+/// Rainflow counting of a tension history, ASTM E1049-85.
+///
+/// Only peaks and valleys of the history count, its first and last sample among them. X is the
+/// range just read, Y the one before it:
+///
+///   X < Y                       read on
+///   X ≥ Y, Y has the start S    Y is half a cycle; the first point of Y goes, S is the next one
+///   X ≥ Y, else                 Y is a cycle; both its points go
+///   the history ends            each range left over is half a cycle
+///
+/// Source: ASTM E1049-85 (2017), 5.4.4, rainflow counting; for a history that repeats 5.4.5, the
+/// simplified method: it is begun at its largest peak, and every Y with X ≥ Y is a cycle.
+#pragma once
+
+#include <cmath>
+#include <cstddef>
+#include <span>
+#include <utility>
+#include <vector>
+
+#include "ropewalk/base/error.hpp"
+#include "ropewalk/units/text.hpp"
+
+namespace ropewalk::rainflow {
+
+/// One cycle or half a cycle of a history.
+struct Cycle {
+  Force range;        ///< largest less least tension, positive
+  Force mean;         ///< half way between them
+  double count;       ///< 1, or 0.5 for half a cycle
+  std::size_t start;  ///< sample at which it begins, counted from 0
+  std::size_t end;    ///< sample of its other end
+};
+
+/// Counts while the history comes in, in one pass: each cycle is there as soon as it is closed.
+/// What it keeps in mind are the points that have not found their cycle yet, rarely more than a few
+/// dozen. Copies count on independently.
+class Counter {
+ public:
+  /// The next sample. Throws InadmissibleError if it is not finite; the counter is as it was
+  /// before.
+  void push(Force tension) {
+    const double value = to_si(tension);
+    if (!std::isfinite(value)) refuse(value);
+    const std::size_t sample = samples_++;
+    if (points_.empty()) {
+      points_.push_back({value, sample});
+      last_ = {value, sample};
+    } else if (value != last_.value) {
+      // A flat place is the point at which it begins.
+      const bool up = value > last_.value;
+      if (up != rising_ && moving_) add(last_);
+      rising_ = up;
+      moving_ = true;
+      last_ = {value, sample};
+    }
+  }
+
+  /// Cycles closed since the last call, in the order in which they closed.
+  [[nodiscard]] std::vector<Cycle> take() { return std::exchange(closed_, {}); }
+
+  /// Ends the history: the cycles of take() and the ranges left over as half cycles. The counter
+  /// then begins anew.
+  [[nodiscard]] std::vector<Cycle> finish();
+
+  /// Samples pushed since the beginning.
+  [[nodiscard]] std::size_t samples() const noexcept { return samples_; }
+  /// Tensions that wait for their cycle, the latest sample included.
+  [[nodiscard]] std::vector<Force> residue() const;
+
+ private:
+  friend std::vector<Cycle> count_repeating(std::span<const Force> history);
+
+  struct Point {
+    double value;
+    std::size_t sample;
+  };
+
+  void add(Point point) {
+    points_.push_back(point);
+    while (points_.size() >= 3) {
+      Point* const top = points_.data() + points_.size();
+      const double x = std::abs(top[-1].value - top[-2].value);
+      const double y = std::abs(top[-2].value - top[-3].value);
+      if (x < y) return;
+      const bool has_start = points_.size() == 3 && !repeating_;
+      close(top[-3], top[-2], has_start ? 0.5 : 1.0);
+      if (has_start) {
+        points_.erase(points_.begin());
+      } else {
+        top[-3] = top[-1];
+        points_.resize(points_.size() - 2);
+      }
+    }
+  }
+
+  void close(const Point& start, const Point& end, double count) {
+    // Half of each: the sum of two large numbers could overflow.
+    closed_.push_back({.range = from_si<Force>(std::abs(end.value - start.value)),
+                       .mean = from_si<Force>(0.5 * start.value + 0.5 * end.value),
+                       .count = count,
+                       .start = start.sample,
+                       .end = end.sample});
+  }
+
+  [[noreturn]] void refuse(double value) const;
+
+  std::vector<Point> points_;
+  std::vector<Cycle> closed_;
+  Point last_{};
+  std::size_t samples_ = 0;
+  bool rising_ = false;
+  bool moving_ = false;     // whether `rising_` means anything yet
+  bool repeating_ = false;  // the start has no part: every range that closes is a cycle
+};
+
+/// Cycles and half cycles of a whole history. Throws InadmissibleError naming a sample that is not
+/// finite.
+[[nodiscard]] std::vector<Cycle> count(std::span<const Force> history);
+
+/// Cycles of a history that repeats itself over and over: all are whole. Samples are those of the
+/// history as it is given.
+[[nodiscard]] std::vector<Cycle> count_repeating(std::span<const Force> history);
+
+/// Range whose constant cycles, as many as were counted, do the same damage by the sum of Palmgren
+/// and Miner with lives N ∝ range^(−m).
+///
+///   r_eq = (Σ n_i r_i^m / Σ n_i)^(1/m)
+///
+/// Throws InadmissibleError if there are no cycles or the exponent is not positive. Means have no
+/// part in it. Source: A. Palmgren (1924), M. A. Miner (1945).
+[[nodiscard]] Force equivalent_range(std::span<const Cycle> cycles, Number exponent);
+
+}  // namespace ropewalk::rainflow

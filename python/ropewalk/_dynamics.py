@@ -1,0 +1,149 @@
+"""The class `HoistLine`, the strung line as a spring. Exported by `ropewalk.dynamics`."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import TYPE_CHECKING, Any
+
+from ropewalk import _core
+from ropewalk._border import Quantity, QuantityLike, to_count, to_quantity, to_si
+from ropewalk.errors import InadmissibleError
+
+if TYPE_CHECKING:
+    from ropewalk.rig import Rig
+
+__all__ = ["HoistLine"]
+
+_WHERE = "dynamics.HoistLine"
+
+
+@dataclass(frozen=True, init=False, slots=True)
+class HoistLine:
+    """The strung line of a hoist as a spring, sheaves free to turn.
+
+    Parameters
+    ----------
+    lines
+        Number of lines.
+    rope_modulus
+        Modulus of the rope on its metallic area.
+    metallic_area
+        Metal of the rope's cross section.
+    fast_line_length, dead_line_length
+        From the crown to the drum and to the anchor.
+
+    Raises
+    ------
+    InadmissibleError
+        For a line that cannot be.
+
+    Examples
+    --------
+    >>> import ropewalk as rw
+    >>> line = rw.dynamics.HoistLine.of_rig(rw.load_rig(rw.rig.example("rig7")))
+    >>> print(f"{line.stiffness('30 m').to('MN/m'):.1f}")
+    14.8 meganewton / meter
+    >>> print(f"{line.natural_frequency('300 kip', '30 m').to('Hz'):.2f}")
+    1.66 hertz
+    >>> print(f"{line.pickup_factor('0.3 m/s', '300 kip', '30 m'):.2f}")
+    1.32
+    """
+
+    lines: int
+    rope_modulus_si: float
+    metallic_area_si: float
+    fast_line_length_si: float
+    dead_line_length_si: float
+
+    def __init__(
+        self,
+        lines: int,
+        rope_modulus: QuantityLike,
+        metallic_area: QuantityLike,
+        fast_line_length: QuantityLike,
+        dead_line_length: QuantityLike,
+    ) -> None:
+        values = {
+            "rope_modulus_si": to_si(_WHERE, "rope_modulus", rope_modulus, "stress"),
+            "metallic_area_si": to_si(_WHERE, "metallic_area", metallic_area, "area"),
+            "fast_line_length_si": to_si(_WHERE, "fast_line_length", fast_line_length, "length"),
+            "dead_line_length_si": to_si(_WHERE, "dead_line_length", dead_line_length, "length"),
+        }
+        object.__setattr__(self, "lines", to_count(_WHERE, "lines", lines))
+        for name, value in values.items():
+            object.__setattr__(self, name, float(value))
+        self._stiffness(1.0)  # the core refuses what cannot be
+
+    @classmethod
+    def of_rig(cls, rig: Rig) -> HoistLine:
+        """Line of a rig: its rope with the modulus of the catalog, and the ends of ``[line]``.
+
+        Raises
+        ------
+        InadmissibleError
+            If the rig has no ``[line]``.
+        UnknownEntryError
+            If modulus or metallic area of its rope are not known.
+        """
+        if rig.line is None:
+            text = f"{rig.name} has no [line]: the lengths of fast line and dead line are not known"
+            raise InadmissibleError(f"{_WHERE}.of_rig(): {text}", f"{_WHERE}.of_rig", "rig")
+        return cls(
+            rig.reeving.lines,
+            rig.rope.modulus,
+            rig.rope.metallic_area,
+            to_quantity(rig.line.fast_line, "length"),
+            to_quantity(rig.line.dead_line, "length"),
+        )
+
+    def stiffness(self, line_height: QuantityLike) -> Quantity:
+        """Stiffness at the block, `line_stiffness`, at one or many lengths between the blocks."""
+        height = to_si(f"{_WHERE}.stiffness", "line_height", line_height, "length")
+        return to_quantity(self._stiffness(height), "force_per_length", line_height)
+
+    def static_stretch(self, hook_load: QuantityLike, line_height: QuantityLike) -> Quantity:
+        """How far the block sinks under a load at rest."""
+        load, stiffness = self._loaded("static_stretch", hook_load, line_height)
+        return to_quantity(_core.dynamics.static_stretch(load, stiffness), "length", hook_load)
+
+    def natural_frequency(self, hook_load: QuantityLike, line_height: QuantityLike) -> Quantity:
+        """Natural frequency of a rigid load on the line."""
+        load, stiffness = self._loaded("natural_frequency", hook_load, line_height)
+        frequency = _core.dynamics.natural_frequency(load, stiffness)
+        return to_quantity(frequency, "frequency", hook_load)
+
+    def pickup_factor(
+        self, pickup_speed: QuantityLike, hook_load: QuantityLike, line_height: QuantityLike
+    ) -> Any:
+        """Peak over rest when slack is taken up at a speed of the block.
+
+        Parameters
+        ----------
+        pickup_speed
+            Speed of the block while the slack runs out, one or many.
+        hook_load
+            Load that is picked up.
+        line_height
+            Length of one line between the blocks.
+        """
+        load, stiffness = self._loaded("pickup_factor", hook_load, line_height)
+        speed = to_si(f"{_WHERE}.pickup_factor", "pickup_speed", pickup_speed, "speed")
+        return _core.dynamics.pickup_factor(speed, stiffness, load)
+
+    def _loaded(
+        self, method: str, hook_load: QuantityLike, line_height: QuantityLike
+    ) -> tuple[Any, Any]:
+        """Hook load and stiffness in SI."""
+        where = f"{_WHERE}.{method}"
+        height = to_si(where, "line_height", line_height, "length")
+        return to_si(where, "hook_load", hook_load, "force"), self._stiffness(height)
+
+    def _stiffness(self, height: Any) -> Any:
+        return _core.dynamics.line_stiffness(
+            self.rope_modulus_si,
+            self.metallic_area_si,
+            self.lines,
+            height,
+            self.fast_line_length_si,
+            self.dead_line_length_si,
+        )

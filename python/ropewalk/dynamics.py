@@ -1,0 +1,48 @@
+"""Rope dynamics: stiffness of the strung line, frequencies, peak loads of start, stop and pick-up.
+
+The block is a rigid mass on a line without mass, a long string a thin rod; nothing is damped. Peak
+factors say what a load does to the line, not what a hoist may be loaded with: ratings are those of
+the makers' manuals, the local rules and licensed practice.
+"""
+
+from __future__ import annotations
+
+from ropewalk._dynamics import (
+    HoistLine,
+)
+from ropewalk._dynamics_factors import (
+    drop_factor,
+    pickup_factor,
+    ramp_factor,
+    step_factor,
+    stop_factor,
+    wave_force,
+    wave_return_time,
+)
+from ropewalk._dynamics_line import (
+    line_stiffness,
+    locked_stiffness,
+    natural_frequency,
+    series_stiffness,
+    static_stretch,
+    string_frequency,
+    string_stiffness,
+)
+
+__all__ = [
+    "HoistLine",
+    "drop_factor",
+    "line_stiffness",
+    "locked_stiffness",
+    "natural_frequency",
+    "pickup_factor",
+    "ramp_factor",
+    "series_stiffness",
+    "static_stretch",
+    "step_factor",
+    "stop_factor",
+    "string_frequency",
+    "string_stiffness",
+    "wave_force",
+    "wave_return_time",
+]
