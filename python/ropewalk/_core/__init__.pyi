@@ -21,8 +21,8 @@ from . import dynamics
 from . import rainflow
 
 __all__: list[str] = [
-    "deadline",
     "compensator",
+    "deadline",
     "design_factor",
     "drawworks",
     "drillstring",
@@ -30,8 +30,8 @@ __all__: list[str] = [
     "dynamics",
     "fatigue",
     "line",
-    "rainflow",
     "mast",
+    "rainflow",
     "reeving",
     "rope",
     "sheave",
