@@ -94,6 +94,8 @@ def friction_log(ax: Axes, fit: FrictionFit) -> Axes:
     matplotlib.axes.Axes
         The same axes.
     """
+    from matplotlib.ticker import MaxNLocator
+
     ratio = fit.readings_si / fit.hook_loads_si[fit.load_of_move]
     move = np.arange(1, len(ratio) + 1)
     for down, marker, color, word in (
@@ -109,7 +111,7 @@ def friction_log(ax: Axes, fit: FrictionFit) -> Axes:
         ax.axhline(middle, color=color, linestyle="--" if down else "-.", linewidth=1.2)
         ax.axhspan(min(ends), max(ends), color=color, alpha=0.18, linewidth=0)
     ax.axhline(1.0, color=_REST, linewidth=0.9)
-    ax.xaxis.get_major_locator().set_params(integer=True)
+    ax.xaxis.set_major_locator(MaxNLocator(integer=True))
     ax.set_xlabel("move [1]")
     ax.set_ylabel("indicated over true hook load [1]")
     ax.set_title(str(fit), fontsize=9)

@@ -5,8 +5,13 @@ from __future__ import annotations
 from collections.abc import Iterator
 from typing import Any
 
+import hypothesis
 import pint
 import pytest
+
+# No test is timed: the first example of a file may have to load what it uses.
+hypothesis.settings.register_profile("untimed", deadline=None)
+hypothesis.settings.load_profile("untimed")
 
 
 @pytest.fixture(scope="session")
