@@ -24,7 +24,6 @@ from . import rainflow
 
 __all__: list[str] = [
     "brake",
-    "deadline",
     "compensator",
     "deadline",
     "design_factor",

@@ -5,7 +5,6 @@ from __future__ import annotations
 from ropewalk._signature.records import Parameter, Signature
 from ropewalk._signature.roles import (
     ACCELERATION,
-    ANGLE,
     ANGULAR_VELOCITY,
     AREA,
     CONDUCTIVITY,
@@ -41,7 +40,6 @@ PARAMETERS: dict[str, Parameter] = {
     ),
     "lining_friction": Parameter(NUMBER, "", "Friction of the lining, hot or wet as it is.", 0.35),
     # Band brake
-    "wrap_angle": Parameter(ANGLE, "deg", "Angle of the rim that the lining covers.", 280.0),
     "lever_tension": Parameter(FORCE, "kN", "Tension in each band where the lever pulls.", 25.25),
     "band_tension": Parameter(FORCE, "kN", "Tension in a band.", 139.65),
     "rim_diameter": Parameter(LENGTH, "m", "Diameter of the brake rim.", 1.18),
