@@ -38,7 +38,7 @@ PARAMETERS = {
         NUMBER, "", "Efficiency of the reeving, measured or prescribed.", 0.81
     ),
     # Belts around wheels
-    "wrap_angle": Parameter(ANGLE, "deg", "Angle that band or line lies around the wheel.", 180.0),
+    "wrap_angle": Parameter(ANGLE, "deg", "Angle that band or line lies around the wheel.", 90.0),
     # Springs and swings
     "damping_ratio": Parameter(NUMBER, "", "Viscous damping over critical; 0 undamped.", 0.1),
     "spring_rate": Parameter(FORCE_PER_LENGTH, "lbf/in", "Stiffness of the spring.", 1_500.0),
