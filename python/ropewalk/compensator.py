@@ -12,7 +12,6 @@ from ropewalk._compensator_bands import BitWeightBand, LoadBand, RopeMotion
 from ropewalk._compensator_heave import Heave, HeaveOperator, SeaState, heave
 from ropewalk._compensator_limit import (
     OperatingLimit,
-    active_heave_campaign,
     operating_limit,
     table,
 )
@@ -62,7 +61,6 @@ __all__ = [
     "OperatingLimit",
     "RopeMotion",
     "SeaState",
-    "active_heave_campaign",
     "active_line_speed",
     "active_power",
     "active_work",

@@ -14,7 +14,6 @@ from ropewalk import _core
 from ropewalk._border import Quantity, QuantityLike, to_quantity, to_si
 from ropewalk._rainflow_bins import RainflowMatrix, RangeHistogram
 from ropewalk._rainflow_cycles import Cycles
-from ropewalk._rainflow_history import tension_history
 from ropewalk.errors import InadmissibleError, UnitError
 
 __all__ = [
@@ -23,7 +22,6 @@ __all__ = [
     "RainflowMatrix",
     "RangeHistogram",
     "count",
-    "tension_history",
 ]
 
 

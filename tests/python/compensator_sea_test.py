@@ -258,7 +258,7 @@ def test_classes_have_the_mean_of_all_heights(height: float, count: int) -> None
 def test_strokes_travel_as_far_as_the_vessel() -> None:
     # A Gaussian motion travels √(2/π) √m2 a second, whatever its band.
     motion = hc.heave(rw.SeaState("4 m", "10 s"), hc.HeaveOperator.constant(0.5))
-    campaign = hc.active_heave_campaign(
+    campaign = rw.line.active_heave_campaign(
         motion, duration="6 hour", hook_load="300 kip", block_height="15 m"
     )
     travel = np.sum(np.abs(campaign.height_to_si - campaign.height_from_si) * campaign.count)
@@ -271,12 +271,12 @@ def test_strokes_travel_as_far_as_the_vessel() -> None:
 def test_the_map_takes_the_strokes_of_an_active_drum() -> None:
     rig = rw.load_rig(rw.rig.example("osprey-sound"))
     assert rig.sea is not None
-    campaign = hc.active_heave_campaign(
+    campaign = rw.line.active_heave_campaign(
         rig.sea.heave(), duration="24 hour", hook_load="350 kip", block_height="15 m"
     )
     history = rw.run_line(rig, campaign, outside_validity="ignore")
     worst = history.worst_places(1)[0]
-    twice = hc.active_heave_campaign(
+    twice = rw.line.active_heave_campaign(
         rig.sea.heave(), duration="48 hour", hook_load="350 kip", block_height="15 m"
     )
     again = rw.run_line(rig, twice, outside_validity="ignore").worst_places(1)[0]
@@ -288,10 +288,10 @@ def test_an_active_drum_needs_room_for_the_block() -> None:
     motion = hc.heave(rw.SeaState("6 m", "12 s"), RESPONSE)
     given = {"duration": "1 hour", "hook_load": "300 kip"}
     with pytest.raises(InadmissibleError, match="leaves no room"):
-        hc.active_heave_campaign(motion, block_height="2 m", **given)
+        rw.line.active_heave_campaign(motion, block_height="2 m", **given)
     with pytest.raises(InadmissibleError, match="classes"):
-        hc.active_heave_campaign(motion, block_height="20 m", classes=0, **given)
-    short = hc.active_heave_campaign(
+        rw.line.active_heave_campaign(motion, block_height="20 m", classes=0, **given)
+    short = rw.line.active_heave_campaign(
         motion, block_height="20 m", duration="1 min", hook_load="300 kip"
     )
     assert np.all(short.count >= 1.0)

@@ -295,12 +295,12 @@ def test_the_history_of_a_plan_is_its_strokes() -> None:
     up = rig.reeving.tensions("100 kip", "hoisting")
     down = rig.reeving.tensions("50 kip", "lowering")
     for part, name in (("dead line", "dead_line_si"), ("fast line", "fast_line_si")):
-        found = rw.rainflow.tension_history(rig, strokes, part=part)
+        found = rw.line.tension_history(rig, strokes, part=part)
         rest = block / 10.0
         first, last = getattr(up, name), getattr(down, name)
         np.testing.assert_allclose(found.magnitude, [rest, first, rest, first, last])
     with pytest.raises(InadmissibleError, match="part"):
-        rw.rainflow.tension_history(rig, strokes, part="line 3")
+        rw.line.tension_history(rig, strokes, part="line 3")
 
 
 # Pictures

@@ -17,12 +17,14 @@ from typing import TYPE_CHECKING, Any
 if TYPE_CHECKING:
     from ropewalk.line.campaign import Campaign, LineEvent, PlannedOperation
     from ropewalk.line.compare import compare_programs
+    from ropewalk.line.heave import active_heave_campaign
     from ropewalk.line.history import CutSection, LineHistory, SlipOrCut
     from ropewalk.line.optimize import ProgramChoice, ProgramFront, optimize_program
     from ropewalk.line.places import Window, WorstPlace
     from ropewalk.line.program import SlipCutProgram
     from ropewalk.line.run import run_line, stream_line
     from ropewalk.line.spacing import program_warnings
+    from ropewalk.line.tension import tension_history
 
 __all__ = [
     "Campaign",
@@ -36,11 +38,13 @@ __all__ = [
     "SlipOrCut",
     "Window",
     "WorstPlace",
+    "active_heave_campaign",
     "compare_programs",
     "optimize_program",
     "program_warnings",
     "run_line",
     "stream_line",
+    "tension_history",
 ]
 
 _HOMES = {
@@ -58,6 +62,8 @@ _HOMES = {
     "program_warnings": "spacing",
     "run_line": "run",
     "stream_line": "run",
+    "active_heave_campaign": "heave",
+    "tension_history": "tension",
     "LineEvent": "campaign",
     "PlannedOperation": "campaign",
 }

@@ -1,4 +1,4 @@
-"""The tension history of a campaign. Exported by `ropewalk.rainflow`."""
+"""The tension history of a campaign."""
 
 from __future__ import annotations
 
@@ -10,7 +10,7 @@ from ropewalk._border import Quantity, to_quantity
 from ropewalk.errors import InadmissibleError
 
 if TYPE_CHECKING:
-    from ropewalk.line import Campaign
+    from ropewalk.line.campaign import Campaign
     from ropewalk.rig import Rig
 
 __all__ = ["tension_history"]
@@ -43,16 +43,16 @@ def tension_history(
     --------
     >>> import ropewalk as rw
     >>> rig = rw.load_rig(rw.rig.example("rig7"))
-    >>> cycles = rw.rainflow.count(rw.rainflow.tension_history(rig))
+    >>> cycles = rw.rainflow.count(rw.line.tension_history(rig))
     >>> cycles.total > 1000
     True
     """
-    where = "rainflow.tension_history"
+    where = "line.tension_history"
     if part not in ("dead line", "fast line"):
         text = f"part must be 'dead line' or 'fast line', got {part!r}"
         raise InadmissibleError(f"{where}(): {text}", where, "part")
     if campaign is None:
-        from ropewalk.line import Campaign
+        from ropewalk.line.campaign import Campaign
 
         campaign = Campaign.from_plan(rig)
 
