@@ -106,7 +106,7 @@ Stroke one_stroke(const Hoist& on, bool up, int gear, double hook_load,
   const Force load = from_si<Force>(hook_load);
   if (!up) return drawworks::lower(on, load, travel, limits);
   return gear != 0 ? drawworks::hoist(on, load, travel, limits, gear)
-                  : drawworks::hoist(on, load, travel, limits);
+                   : drawworks::hoist(on, load, travel, limits);
 }
 
 py::dict strokes(const Hoist& on, bool up, const std::vector<double>& hook_loads,

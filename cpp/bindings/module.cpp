@@ -6,6 +6,8 @@ void bind_rope(py::module_& core);
 void bind_sheave(py::module_& core);
 void bind_reeving(py::module_& core);
 void bind_drum(py::module_& core);
+void bind_brake(py::module_& core);
+void bind_overtravel(py::module_& core);
 void bind_drawworks(py::module_& core);
 void bind_compensator(py::module_& core);
 void bind_mast(py::module_& core);
@@ -30,6 +32,8 @@ PYBIND11_MODULE(_core, core) {
   bind_sheave(core);
   bind_reeving(core);
   bind_drum(core);
+  bind_brake(core);
+  bind_overtravel(core);
   bind_drawworks(core);
   bind_compensator(core);
   bind_mast(core);
@@ -45,6 +49,6 @@ PYBIND11_MODULE(_core, core) {
   bind_rainflow(core);
   core.def("table", &table_records, py::arg("name"), "Rows of an embedded table as records.");
   core.def("signatures", &signatures,
-           "Every row function with the dimensions (length, mass, time, angle) of its arguments "
-           "and result, as the compiler knows them.");
+           "Every row function with the dimensions (length, mass, time, angle, temperature) of "
+           "its arguments and result, as the compiler knows them.");
 }

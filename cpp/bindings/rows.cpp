@@ -10,7 +10,9 @@ std::vector<const RowFunction*>& recorded() {
   return functions;
 }
 
-py::tuple dimensions_tuple(const Dimensions& d) { return py::make_tuple(d[0], d[1], d[2], d[3]); }
+py::tuple dimensions_tuple(const Dimensions& d) {
+  return py::make_tuple(d[0], d[1], d[2], d[3], d[4]);
+}
 
 constexpr RowStatus no_value = RowStatus::inadmissible | RowStatus::not_finite;
 

@@ -5,16 +5,10 @@
 >>> print(f"{pressure.to('psi'):.1f}")
 960.0 pound_force_per_square_inch
 
-Subjects are modules: `sheave`, `reeving`, `drum`, `deadline`, `dynamics`, `rainflow`, `rope`,
-`fatigue`, `design_factor`, `drillstring`, `work`; on top of them stand `rig` and `study`. `units`
+Subjects are modules: `rope`, `sheave`, `reeving`, `drum`, `drawworks`, `brake`, `overtravel`,
+`compensator`, `mast`, `suspension`, `deadline`, `dynamics`, `rainflow`, `fatigue`,
+`design_factor`, `drillstring`, `work`; on top of them stand `line`, `rig` and `study`. `units`
 is the pint registry in use, `Q` makes a quantity, `si` is the same functions on plain SI numbers.
-Subjects are modules: `sheave`, `reeving`, `drum`, `compensator`, `mast`, `suspension`, `rope`,
-`fatigue`, `design_factor`, `drillstring`, `work`; on top of them stand `rig` and `study`. `units`
-is the pint registry in use, `Q` makes a quantity, `si` is the same functions on plain SI numbers.
-Subjects are modules: `sheave`, `reeving`, `drum`, `drawworks`, `rope`, `fatigue`,
-Subjects are modules: `sheave`, `reeving`, `drum`, `compensator`, `rope`, `fatigue`,
-`design_factor`, `drillstring`, `work`; on top of them stand `rig` and `study`. `units` is the pint
-registry in use, `Q` makes a quantity, `si` is the same functions on plain SI numbers.
 
 Nothing is loaded before it is used, and importing changes no state outside this package.
 """
@@ -28,6 +22,7 @@ if TYPE_CHECKING:
     import pint
 
     from ropewalk import (
+        brake,
         compensator,
         deadline,
         design_factor,
@@ -39,6 +34,7 @@ if TYPE_CHECKING:
         fatigue,
         line,
         mast,
+        overtravel,
         plot,
         rainflow,
         reeving,
@@ -93,6 +89,7 @@ __all__ = [
     "Suspension",
     "WeightIndicator",
     "__version__",
+    "brake",
     "compare_programs",
     "compensator",
     "deadline",
@@ -108,6 +105,7 @@ __all__ = [
     "load_rig",
     "mast",
     "optimize_program",
+    "overtravel",
     "plot",
     "rainflow",
     "reeving",
@@ -125,6 +123,7 @@ __all__ = [
 ]
 
 _SUBMODULES = {
+    "brake",
     "compensator",
     "deadline",
     "design_factor",
@@ -135,6 +134,7 @@ _SUBMODULES = {
     "errors",
     "fatigue",
     "line",
+    "overtravel",
     "mast",
     "plot",
     "rainflow",

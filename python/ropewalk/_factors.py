@@ -30,8 +30,8 @@ from ropewalk._signature.roles import (
 )
 from ropewalk._units import TONS, Quantity
 
-#: Exponents of length, mass, time and angle; pint allows fractions.
-Exponents = tuple[float, float, float, float]
+#: Exponents of length, mass, time, angle and temperature; pint allows fractions.
+Exponents = tuple[float, float, float, float, float]
 
 
 #: pint builds these on the US survey foot, 2 parts in a million longer than the foot.
@@ -39,11 +39,11 @@ _SURVEY = {"link", "chain", "rod", "furlong", "fathom", "league", "acre", "acre_
 _TONS = {f"{prefix}ton" for prefix in ("", "deca", "hecto", "kilo", "mega", "giga", "milli")}
 
 _PHRASES: dict[Exponents, str] = {
-    role.dimensions: role.phrase for role in reversed(list(ROLES.values()))
+    role.exponents: role.phrase for role in reversed(list(ROLES.values()))
 }
-_PHRASES[NUMBER.dimensions] = "a number without a unit"
+_PHRASES[NUMBER.exponents] = "a number without a unit"
 #: kg·m² is written for the moment of inertia kg·m²/rad² everywhere; nothing else has its dimension.
-_INERTIA = (*MOMENT_OF_INERTIA.dimensions[:3], 0)
+_INERTIA = (*MOMENT_OF_INERTIA.dimensions[:3], 0, 0)
 _PHRASES[_INERTIA] = MOMENT_OF_INERTIA.phrase
 
 _WEIGHTS = {"pound": "lbf", "kilogram": "kgf", "metric_ton": "tonne_force", "gram": "gf"}
@@ -51,10 +51,10 @@ _MASSES = {"force_pound": "lb", "kip": "lb", "force_kilogram": "kg", "force_metr
 
 #: (role, exponents given) → what to write instead.
 _ADVICE: dict[tuple[Role, Exponents], str] = {
-    (TORQUE, ENERGY.dimensions): 'write a torque as a force times a length, e.g. "ft*lbf" or "N*m"',
-    (ANGULAR_VELOCITY, FREQUENCY.dimensions): "a rotation is written in rpm or rad/s",
-    (FREQUENCY, ANGULAR_VELOCITY.dimensions): "a frequency is written in Hz or 1/min",
-    (NUMBER, ANGLE.dimensions): "an angle is not a ratio",
+    (TORQUE, ENERGY.exponents): 'write a torque as a force times a length, e.g. "ft*lbf" or "N*m"',
+    (ANGULAR_VELOCITY, FREQUENCY.exponents): "a rotation is written in rpm or rad/s",
+    (FREQUENCY, ANGULAR_VELOCITY.exponents): "a frequency is written in Hz or 1/min",
+    (NUMBER, ANGLE.exponents): "an angle is not a ratio",
 }
 
 # pint fills its own caches while it converts, without a lock.
@@ -110,25 +110,25 @@ def _refuse_names(one: Quantity) -> None:
 def _exponents(one: Quantity, root: Quantity) -> Exponents:
     """Exponents of the unit, the radian counted as a dimension of its own."""
     dimensions: dict[str, Any] = dict(one.dimensionality)
-    length, mass, time = (
-        float(dimensions.pop(f"[{name}]", 0)) for name in ("length", "mass", "time")
+    length, mass, time, temperature = (
+        float(dimensions.pop(f"[{name}]", 0)) for name in ("length", "mass", "time", "temperature")
     )
     roots: dict[str, Any] = dict(root.unit_items())
     angle = float(roots.pop("radian", 0))
     plain = one.__class__
     other = [name for name in roots if not plain(1, name).dimensionality]
-    if dimensions or other:  # temperature, current …, or a base unit such as bit or count
+    if dimensions or other:  # current …, or a base unit such as bit or count
         raise RefusedError(f"of the dimension {' '.join([*dimensions, *other])}")
-    return length, mass, time, angle
+    return length, mass, time, angle, temperature
 
 
 def _fits(one: Quantity, exponents: Exponents, role: Role) -> bool:
     if role is MOMENT_OF_INERTIA:
-        return exponents in (MOMENT_OF_INERTIA.dimensions, _INERTIA)
+        return exponents in (MOMENT_OF_INERTIA.exponents, _INERTIA)
     if role is not TORQUE:
-        return exponents == role.dimensions
+        return exponents == role.exponents
     # N·m is written for the torque N·m/rad everywhere; a unit of energy is not.
-    if exponents not in (TORQUE.dimensions, ENERGY.dimensions):
+    if exponents not in (TORQUE.exponents, ENERGY.exponents):
         return False
     plain = one.__class__
     energies = (plain(1, ENERGY.si_unit).dimensionality, plain(1, POWER.si_unit).dimensionality)
@@ -138,7 +138,7 @@ def _fits(one: Quantity, exponents: Exponents, role: Role) -> bool:
 def _kind(one: Quantity, exponents: Exponents) -> str:
     if phrase := _PHRASES.get(exponents):
         return phrase
-    without_angle = (*exponents[:3], 0)
+    without_angle = (*exponents[:3], 0, exponents[4])
     if exponents[3] and without_angle in _PHRASES:
         return f"{_PHRASES[without_angle]} with an angle in it"
     return f"of the dimension {one.dimensionality}"
@@ -147,13 +147,13 @@ def _kind(one: Quantity, exponents: Exponents) -> str:
 def _advice(one: Quantity, exponents: Exponents, role: Role) -> str:
     pairs = ((FORCE, MASS), (FORCE_PER_LENGTH, MASS_PER_LENGTH))
     for weight, mass in pairs:
-        if role is weight and exponents == mass.dimensions:
+        if role is weight and exponents == mass.exponents:
             return _other_name(one, _WEIGHTS, "mass", "a weight in lbf, kgf or N")
-        if role is mass and exponents == weight.dimensions:
+        if role is mass and exponents == weight.exponents:
             return _other_name(one, _MASSES, "force", "a mass in lb or kg")
     if advice := _ADVICE.get((role, exponents)):
         return advice
-    if exponents[3] and (*exponents[:3], 0) == role.dimensions:
+    if exponents[3] and (*exponents[:3], 0, exponents[4]) == role.exponents:
         return "divide by the radian it carries"
     return ""
 

@@ -4,6 +4,12 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING, Any
 
+from ropewalk._plot_brake import (
+    brake_torque_by_speed,
+    lowering_balance,
+    stopping_distance_by_speed,
+    temperature_over_trip,
+)
 from ropewalk._plot_compensator import gas_spring_load, heave_spectrum, operating_limits
 from ropewalk._plot_deadline import friction_log, weight_indicator
 from ropewalk._plot_drawworks import (
@@ -29,6 +35,7 @@ if TYPE_CHECKING:
     from matplotlib.figure import Figure
 
 __all__ = [
+    "brake_torque_by_speed",
     "damage_strip",
     "drum_layers",
     "fleet_angle_along_drum",
@@ -43,6 +50,7 @@ __all__ = [
     "lines_trade_off",
     "load_against_speed",
     "load_path",
+    "lowering_balance",
     "operating_limits",
     "pickup_factors",
     "program_front",
@@ -52,8 +60,10 @@ __all__ = [
     "share_by_sheave",
     "sheave_life_figure",
     "slip_waterfall",
+    "stopping_distance_by_speed",
     "string_up",
     "stroke_cycle",
+    "temperature_over_trip",
     "weight_indicator",
 ]
 

@@ -14,6 +14,7 @@ from typing import TYPE_CHECKING, Any
 
 if TYPE_CHECKING:
     from ropewalk._core import (
+        brake,
         compensator,
         deadline,
         design_factor,
@@ -23,6 +24,7 @@ if TYPE_CHECKING:
         dynamics,
         fatigue,
         mast,
+        overtravel,
         rainflow,
         reeving,
         rope,
@@ -32,6 +34,7 @@ if TYPE_CHECKING:
     )
 
 __all__ = [
+    "brake",
     "compensator",
     "deadline",
     "design_factor",
@@ -41,6 +44,7 @@ __all__ = [
     "dynamics",
     "fatigue",
     "mast",
+    "overtravel",
     "rainflow",
     "reeving",
     "rope",

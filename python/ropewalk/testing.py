@@ -40,6 +40,12 @@ _UNITS = {
     "moment_of_inertia": ("kg*m**2", "tonne*m**2", "lb*ft**2"),
     "force_per_length": ("N/m", "kN/m", "lbf/ft"),
     "mass_per_length": ("kg/m", "lb/ft"),
+    "temperature": ("K", "delta_degC", "delta_degF"),
+    "volume_flow": ("m**3/s", "liter/min", "gallon/min"),
+    "heat_flux": ("W/m**2", "MW/m**2"),
+    "specific_heat": ("J/kg/K", "kJ/kg/K", "ft*lbf/lb/delta_degF"),
+    "conductivity": ("W/m/K", "kW/m/K"),
+    "heat_loss": ("W/K", "kW/K"),
     "spectral_density": ("m**2*s/rad", "ft**2*s/rad"),
     "damping": ("N*s/m", "kN*s/m", "lbf*s/in"),
 }

@@ -336,6 +336,7 @@ const std::map<std::string, Run, std::less<>>& reference_runs() {
     std::map<std::string, Run, std::less<>> all = subject_runs();
     all.merge(hoist_runs());
     all.merge(compensator_runs());
+    all.merge(brake_runs());
     all.merge(indicator_runs());
     return all;
   }();

@@ -19,6 +19,8 @@ using Run = std::function<Outputs(const ReferenceCase&)>;
 
 /// Those of the heave compensator.
 [[nodiscard]] std::map<std::string, Run, std::less<>> compensator_runs();
+/// Those of brakes and over-travel.
+[[nodiscard]] std::map<std::string, Run, std::less<>> brake_runs();
 /// Those of the hoist's structure and of what hangs in it, which are among reference_runs().
 [[nodiscard]] std::map<std::string, Run, std::less<>> hoist_runs();
 /// Those of the weight indicator at the dead line and of rope dynamics.

@@ -15,10 +15,10 @@ void PrintTo(const ReferenceCase& one, std::ostream* out) { *out << one.id; }
 
 namespace {
 
-constexpr std::array subjects{"compensator", "deadline",   "design_factor", "drawworks",
-                              "drillstring", "drum",       "dynamics",      "fatigue",
-                              "mast",        "rainflow",   "reeving",       "rope",
-                              "sheave",      "suspension", "work"};
+constexpr std::array subjects{
+    "brake",   "compensator", "deadline", "design_factor", "drawworks",  "drillstring",
+    "drum",    "dynamics",    "fatigue",  "mast",          "overtravel", "rainflow",
+    "reeving", "rope",        "sheave",   "suspension",    "work"};
 
 std::vector<ReferenceCase> cases_to_run() {
   std::vector<ReferenceCase> cases;

@@ -21,6 +21,8 @@ SUBJECTS = {
     "sheave",
     "reeving",
     "drum",
+    "brake",
+    "overtravel",
     "deadline",
     "dynamics",
     "rainflow",

@@ -22,9 +22,9 @@ def test_the_table_and_the_core_have_the_same_functions() -> None:
 
 @pytest.mark.parametrize("name", FUNCTIONS)
 def test_arguments_have_the_names_and_dimensions_of_the_core(name: str) -> None:
-    ours = [(a, PARAMETERS[a].role.dimensions) for a in SIGNATURES[name].arguments]
+    ours = [(a, PARAMETERS[a].role.exponents) for a in SIGNATURES[name].arguments]
     assert ours == CORE[name]["parameters"]
-    assert SIGNATURES[name].result.dimensions == CORE[name]["result"]
+    assert SIGNATURES[name].result.exponents == CORE[name]["result"]
 
 
 @pytest.mark.parametrize("name", FUNCTIONS)
@@ -86,5 +86,5 @@ def test_examples_make_a_valid_call(name: str) -> None:
 
 def test_roles_are_told_apart() -> None:
     with_unit = [role for role in ROLES.values() if role.has_unit]
-    assert len({role.dimensions for role in with_unit}) == len(with_unit)
+    assert len({role.exponents for role in with_unit}) == len(with_unit)
     assert all(to_si("roles", "x", f"1 {role.si_unit}", role) == 1.0 for role in with_unit)

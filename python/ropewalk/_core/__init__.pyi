@@ -7,6 +7,8 @@ from . import rope
 from . import sheave
 from . import reeving
 from . import drum
+from . import brake
+from . import overtravel
 from . import drawworks
 from . import compensator
 from . import mast
@@ -21,6 +23,7 @@ from . import dynamics
 from . import rainflow
 
 __all__: list[str] = [
+    "brake",
     "compensator",
     "deadline",
     "design_factor",
@@ -31,6 +34,7 @@ __all__: list[str] = [
     "fatigue",
     "line",
     "mast",
+    "overtravel",
     "rainflow",
     "reeving",
     "rope",
@@ -43,7 +47,7 @@ __all__: list[str] = [
 
 def signatures() -> dict:
     """
-    Every row function with the dimensions (length, mass, time, angle) of its arguments and result, as the compiler knows them.
+    Every row function with the dimensions (length, mass, time, angle, temperature) of its arguments and result, as the compiler knows them.
     """
 
 def table(name: str) -> list[dict]:

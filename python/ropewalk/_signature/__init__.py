@@ -12,6 +12,7 @@ share it). The same argument has the same name and role everywhere.
 from __future__ import annotations
 
 from ropewalk._signature import (
+    brake,
     compensator,
     deadline,
     design_factor,
@@ -21,6 +22,7 @@ from ropewalk._signature import (
     dynamics,
     fatigue,
     mast,
+    overtravel,
     parameters,
     reeving,
     rope,
@@ -37,6 +39,8 @@ _SUBJECTS = (
     sheave,
     reeving,
     drum,
+    brake,
+    overtravel,
     deadline,
     dynamics,
     drawworks,

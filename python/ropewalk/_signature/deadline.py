@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from ropewalk._signature.records import Parameter, Signature
-from ropewalk._signature.roles import ANGLE, AREA, COUNT, FORCE, LENGTH, NUMBER, STRESS
+from ropewalk._signature.roles import AREA, COUNT, FORCE, LENGTH, NUMBER, STRESS
 
 PARAMETERS: dict[str, Parameter] = {
     # The weight indicator
@@ -45,7 +45,6 @@ PARAMETERS: dict[str, Parameter] = {
     "cell_pressure": Parameter(
         STRESS, "psi", "Pressure in the cell, above that without a pull.", 500.0
     ),
-    "wrap_angle": Parameter(ANGLE, "deg", "Angle by which the line turns on the sheave.", 90.0),
 }
 
 _RATIO = ("lines", "sheave_friction", "turning_dead_line_sheaves")

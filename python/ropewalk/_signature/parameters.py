@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from ropewalk._signature.records import Parameter
 from ropewalk._signature.roles import (
+    ANGLE,
     AREA,
     COUNT,
     DENSITY,
@@ -36,8 +37,11 @@ PARAMETERS = {
     "reeving_efficiency": Parameter(
         NUMBER, "", "Efficiency of the reeving, measured or prescribed.", 0.81
     ),
-    # Swinging loads
+    # Belts around wheels
+    "wrap_angle": Parameter(ANGLE, "deg", "Angle that band or line lies around the wheel.", 90.0),
+    # Springs and swings
     "damping_ratio": Parameter(NUMBER, "", "Viscous damping over critical; 0 undamped.", 0.1),
+    "spring_rate": Parameter(FORCE_PER_LENGTH, "lbf/in", "Stiffness of the spring.", 1_500.0),
     # Strings
     "string_length": Parameter(LENGTH, "ft", "Length of the string.", 9_800.0),
     "depth": Parameter(LENGTH, "ft", "Depth of the hole along the string.", 10_000.0),

@@ -20,11 +20,13 @@ class Role:
     si_unit
         Coherent SI unit in pint's spelling, ``"N"``; empty for plain numbers.
     dimensions
-        Exponents of length, mass, time and plane angle, as in the C++ core.
+        Exponents of length, mass, time and plane angle.
     unit
         Customary unit for examples in messages.
     phrase
         The role with its article, ``"a force"``.
+    temperature
+        Exponent of temperature.
     """
 
     name: str
@@ -32,6 +34,12 @@ class Role:
     dimensions: tuple[int, int, int, int]
     unit: str
     phrase: str
+    temperature: int = 0
+
+    @property
+    def exponents(self) -> tuple[int, int, int, int, int]:
+        """Exponents of length, mass, time, plane angle and temperature, as in the C++ core."""
+        return (*self.dimensions, self.temperature)
 
     @property
     def has_unit(self) -> bool:

@@ -32,6 +32,14 @@ SPECTRAL_DENSITY = Role(
 )
 DAMPING = Role("damping", "N*s/m", (0, 1, -1, 0), "lbf*s/in", "a damping")
 
+# Heat. A temperature is a difference: readings in °C and °F have a zero of their own.
+TEMPERATURE = Role("temperature", "K", (0, 0, 0, 0), "delta_degC", "a temperature difference", 1)
+VOLUME_FLOW = Role("volume flow", "m**3/s", (3, 0, -1, 0), "gallon/min", "a volume flow")
+HEAT_FLUX = Role("heat flux", "W/m**2", (0, 1, -3, 0), "W/m**2", "a heat flux")
+SPECIFIC_HEAT = Role("specific heat", "J/kg/K", (2, 0, -2, 0), "J/kg/K", "a specific heat", -1)
+CONDUCTIVITY = Role("conductivity", "W/m/K", (1, 1, -3, 0), "W/m/K", "a conductivity", -1)
+HEAT_LOSS = Role("heat loss", "W/K", (2, 1, -3, 0), "W/K", "a heat loss", -1)
+
 #: Every role by its identifier, ``"angular_velocity"``.
 ROLES = {
     role.name.replace(" ", "_"): role for role in list(globals().values()) if isinstance(role, Role)

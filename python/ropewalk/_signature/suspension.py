@@ -8,7 +8,6 @@ from ropewalk._signature.roles import (
     COUNT,
     DAMPING,
     FORCE,
-    FORCE_PER_LENGTH,
     FREQUENCY,
     LENGTH,
     NUMBER,
@@ -45,7 +44,6 @@ PARAMETERS: dict[str, Parameter] = {
     "sprung_weight": Parameter(
         FORCE, "lbf", "All that moves on the hook spring: hook, links, elevator, stand.", 6_000.0
     ),
-    "spring_rate": Parameter(FORCE_PER_LENGTH, "lbf/in", "Rate of the hook spring.", 1_500.0),
     "damping": Parameter(DAMPING, "lbf*s/in", "Damping of the snubber.", 50.0),
     "damping_up": Parameter(DAMPING, "lbf*s/in", "Damping while the hook rises.", 50.0),
     "damping_down": Parameter(DAMPING, "lbf*s/in", "Damping while the hook goes down.", 10.0),

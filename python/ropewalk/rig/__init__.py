@@ -21,6 +21,7 @@ from ropewalk.rig.assembly import (
     Sheaves,
     load_rig,
 )
+from ropewalk.rig.brake_parts import Overtravel, RigBrake, braked_hoist
 from ropewalk.rig.deadline_parts import DeadLine, LeverSensor
 from ropewalk.rig.drawworks_parts import DrawworksParts, hoist, trip
 from ropewalk.rig.file import RigFileError
@@ -42,17 +43,20 @@ __all__ = [
     "Limits",
     "LoadPath",
     "Operation",
+    "Overtravel",
     "Practice",
     "RatedMast",
     "RatedPart",
     "ReferenceLife",
     "Rig",
+    "RigBrake",
     "RigFileError",
     "Sheaves",
     "SiteSea",
     "StringUp",
     "Usual",
     "Wear",
+    "braked_hoist",
     "example",
     "hoist",
     "load_rig",

@@ -9,6 +9,7 @@ from pathlib import Path
 from typing import TYPE_CHECKING
 
 from ropewalk.errors import RopewalkError
+from ropewalk.rig.brake_parts import Overtravel, RigBrake, make_brake, make_overtravel
 from ropewalk.rig.deadline_parts import DeadLine, make_dead_line
 from ropewalk.rig.drawworks_parts import DrawworksParts, make_drawworks
 from ropewalk.rig.file import RigFileError, read_rig_file
@@ -116,6 +117,8 @@ class Rig:
     drum: DrumShape | None = None
     line: StringUp | None = None
     program: Practice | None = None
+    brake: RigBrake | None = None
+    overtravel: Overtravel | None = None
     deadline: DeadLine | None = None
     drawworks: DrawworksParts | None = None
     compensator: Compensator | None = None
@@ -216,6 +219,8 @@ def _assemble(file: RigFile) -> Rig:
         drum=make_drum(file.drum),
         line=make_string_up(file.line, file.reeving.lines, file.reeving.lead_sheaves),
         program=make_practice(file.program),
+        brake=make_brake(file.brake),
+        overtravel=make_overtravel(file.overtravel),
         deadline=make_dead_line(file.deadline),
         drawworks=make_drawworks(file.drawworks),
         compensator=make_compensator(file.compensator),

@@ -20,6 +20,7 @@ from ropewalk.rig._fields import (
     Section,
     Share,
 )
+from ropewalk.rig.brake_sections import BrakeSection, OvertravelSection
 from ropewalk.rig.deadline_sections import DeadLineSection
 from ropewalk.rig.drawworks_sections import DrawworksSection
 from ropewalk.rig.line_sections import DrumSection, LineSection, ProgramSection
@@ -138,6 +139,8 @@ class RigFile(Section):
     drum: DrumSection | None = None
     line: LineSection | None = None
     program: ProgramSection | None = None
+    brake: BrakeSection | None = None
+    overtravel: OvertravelSection | None = None
     deadline: DeadLineSection | None = None
     compensator: CompensatorSection | None = None
     sea: SeaSection | None = None

@@ -19,6 +19,19 @@ using force_per_length_dimension =
     bu::derived_dimension<bu::mass_base_dimension, 1, bu::time_base_dimension, -2>::type;
 using mass_per_length_dimension =
     bu::derived_dimension<bu::mass_base_dimension, 1, bu::length_base_dimension, -1>::type;
+using volume_flow_dimension =
+    bu::derived_dimension<bu::length_base_dimension, 3, bu::time_base_dimension, -1>::type;
+using heat_flux_dimension =
+    bu::derived_dimension<bu::mass_base_dimension, 1, bu::time_base_dimension, -3>::type;
+using specific_heat_dimension =
+    bu::derived_dimension<bu::length_base_dimension, 2, bu::time_base_dimension, -2,
+                          bu::temperature_base_dimension, -1>::type;
+using conductivity_dimension =
+    bu::derived_dimension<bu::length_base_dimension, 1, bu::mass_base_dimension, 1,
+                          bu::time_base_dimension, -3, bu::temperature_base_dimension, -1>::type;
+using heat_loss_dimension =
+    bu::derived_dimension<bu::length_base_dimension, 2, bu::mass_base_dimension, 1,
+                          bu::time_base_dimension, -3, bu::temperature_base_dimension, -1>::type;
 using spectral_density_dimension =
     bu::derived_dimension<bu::length_base_dimension, 2, bu::time_base_dimension, 1,
                           bu::plane_angle_base_dimension, -1>::type;
@@ -57,6 +70,19 @@ using SpectralDensity =
 using MassPerLength =
     detail::bu::quantity<detail::bu::unit<detail::mass_per_length_dimension, detail::si::system>>;
 
+// Heat. A temperature is a difference or counted from absolute zero, never a reading in °C or °F.
+using Temperature = detail::bu::quantity<detail::si::temperature>;
+using VolumeFlow =
+    detail::bu::quantity<detail::bu::unit<detail::volume_flow_dimension, detail::si::system>>;
+using HeatFlux =
+    detail::bu::quantity<detail::bu::unit<detail::heat_flux_dimension, detail::si::system>>;
+using SpecificHeat =
+    detail::bu::quantity<detail::bu::unit<detail::specific_heat_dimension, detail::si::system>>;
+using Conductivity =
+    detail::bu::quantity<detail::bu::unit<detail::conductivity_dimension, detail::si::system>>;
+/// Heat a body gives off per time and difference in temperature, W/K.
+using HeatLoss =
+    detail::bu::quantity<detail::bu::unit<detail::heat_loss_dimension, detail::si::system>>;
 /// Force of a viscous damper per speed, N·s/m.
 using Damping =
     detail::bu::quantity<detail::bu::unit<detail::damping_dimension, detail::si::system>>;

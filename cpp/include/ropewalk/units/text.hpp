@@ -9,9 +9,9 @@
 
 namespace ropewalk {
 
-/// Exponents of a quantity in length, mass, time and plane angle: what Python's signature table is
-/// held against.
-using Dimensions = std::array<int, 4>;
+/// Exponents of a quantity in length, mass, time, plane angle and temperature: what Python's
+/// signature table is held against.
+using Dimensions = std::array<int, 5>;
 
 template <class Q>
 struct QuantityName;
@@ -43,6 +43,12 @@ ROPEWALK_QUANTITY(MomentOfInertia, "kg*m2/rad2", 2, 1, 0, -2)
 ROPEWALK_QUANTITY(ForcePerLength, "N/m", 0, 1, -2, 0)
 ROPEWALK_QUANTITY(MassPerLength, "kg/m", -1, 1, 0, 0)
 ROPEWALK_QUANTITY(SpectralDensity, "m2*s/rad", 2, 0, 1, -1)
+ROPEWALK_QUANTITY(Temperature, "K", 0, 0, 0, 0, 1)
+ROPEWALK_QUANTITY(VolumeFlow, "m3/s", 3, 0, -1, 0, 0)
+ROPEWALK_QUANTITY(HeatFlux, "W/m2", 0, 1, -3, 0, 0)
+ROPEWALK_QUANTITY(SpecificHeat, "J/kg/K", 2, 0, -2, 0, -1)
+ROPEWALK_QUANTITY(Conductivity, "W/m/K", 1, 1, -3, 0, -1)
+ROPEWALK_QUANTITY(HeatLoss, "W/K", 2, 1, -3, 0, -1)
 ROPEWALK_QUANTITY(Damping, "N*s/m", 0, 1, -1, 0)
 #undef ROPEWALK_QUANTITY
 

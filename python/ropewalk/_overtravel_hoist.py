@@ -1,0 +1,333 @@
+"""How a hoist stops its block, and the devices that make it: `BrakedHoist`, `Device`, envelope."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from typing import TYPE_CHECKING, Any, Literal
+
+import numpy as np
+import numpy.typing as npt
+
+from ropewalk import _core
+from ropewalk._border import Quantity, QuantityLike, to_quantity, to_si
+from ropewalk.errors import InadmissibleError
+
+if TYPE_CHECKING:
+    import xarray as xr
+
+    from ropewalk._drum import Drum
+    from ropewalk._reeving import Reeving
+
+__all__ = ["BrakedHoist", "Device", "stopping_envelope"]
+
+Direction = Literal["hoisting", "lowering"]
+Array = npt.NDArray[np.float64]
+
+#: What a device goes by.
+_KINDS = ("drum wraps", "block height")
+
+
+@dataclass(frozen=True, init=False, slots=True)
+class BrakedHoist:
+    """Drum, line and brake, as far as they decide how the block stops.
+
+    Parameters
+    ----------
+    drum : Drum
+        The drum and its rope.
+    reeving : Reeving
+        How the line is strung.
+    wraps_at_lowest
+        Laps on the drum with the block at its lowest working position.
+    brake_torque
+        Torque of the brakes that an over-travel device puts on, at the drum.
+    rotating_mass
+        All that turns, as a mass at the hook with the rope in the first layer: J (N/R)² of a moment
+        of inertia J at the drum shaft. In higher layers it counts less.
+
+    Examples
+    --------
+    >>> import ropewalk as rw
+    >>> hoist = rw.overtravel.BrakedHoist(
+    ...     drum=rw.Drum("28 in", "1-3/8 in", laps_per_layer=40, layers=4),
+    ...     reeving=rw.Reeving(10, "roller"), wraps_at_lowest=8,
+    ...     brake_torque="120 kN*m", rotating_mass="1500 tonne",
+    ... )
+    >>> a = hoist.deceleration("hoisting", "46 kip", "31 m")
+    >>> print(f"{a.magnitude:.2f} m/s2")
+    2.86 m/s2
+    """
+
+    drum: Drum
+    reeving: Reeving
+    wraps_at_lowest: float
+    brake_torque_si: float
+    rotating_mass_si: float
+
+    def __init__(
+        self,
+        *,
+        drum: Drum,
+        reeving: Reeving,
+        wraps_at_lowest: float,
+        brake_torque: QuantityLike,
+        rotating_mass: QuantityLike,
+    ) -> None:
+        where = "overtravel.BrakedHoist"
+        values = {
+            "wraps_at_lowest": to_si(where, "wraps_at_lowest", wraps_at_lowest, "number"),
+            "brake_torque_si": to_si(where, "brake_torque", brake_torque, "torque"),
+            "rotating_mass_si": to_si(where, "rotating_mass", rotating_mass, "mass"),
+        }
+        for name, value in values.items():
+            if np.ndim(value) or not 0.0 <= value < np.inf:
+                field = name.removesuffix("_si")
+                text = f"{field} must be one value that is not negative, got {value!r}"
+                raise InadmissibleError(f"{where}(): {text}", where, field)
+            object.__setattr__(self, name, float(value))
+        object.__setattr__(self, "drum", drum)
+        object.__setattr__(self, "reeving", reeving)
+
+    def layer_at(self, block_height: QuantityLike) -> Any:
+        """Layer the line leaves the drum from, with the block at one height or many."""
+        height = to_si("overtravel.BrakedHoist.layer_at", "block_height", block_height, "length")
+        return np.asarray(self._layers(height), dtype=int)[()]
+
+    def _layers(self, height: Any) -> Any:
+        wraps = _core.overtravel.wraps_at_height(
+            self.drum._drum(), float(self.reeving.lines), self.wraps_at_lowest, height
+        )
+        return np.minimum(
+            np.floor(np.asarray(wraps) / self.drum.laps_per_layer) + 1.0, self.drum.layers
+        )
+
+    def deceleration(
+        self, direction: Direction, hook_load: QuantityLike, block_height: QuantityLike
+    ) -> Quantity:
+        """Deceleration of the block on its brake, at loads and heights; negative if it gains speed.
+
+        Parameters
+        ----------
+        direction : {"hoisting", "lowering"}
+            The way the block goes.
+        hook_load
+            Everything hung on the lines.
+        block_height
+            Height of the block above its lowest working position.
+        """
+        where = "overtravel.BrakedHoist.deceleration"
+        load = to_si(where, "hook_load", hook_load, "force")
+        height = to_si(where, "block_height", block_height, "length")
+        return to_quantity(
+            self._decelerations(direction, load, self._layers(height)), "acceleration"
+        )
+
+    def _decelerations(self, direction: Direction, load: Any, layer: Any) -> Any:
+        """Decelerations for SI loads and layers, brought to one shape."""
+        load, layer = np.broadcast_arrays(np.asarray(load, float), np.asarray(layer, float))
+        tension = np.asarray(
+            self.reeving.tensions(to_quantity(load, "force"), direction).fast_line.magnitude
+        )
+        drum = self.drum
+        half = 0.5 * drum.rope_diameter_si
+        first = 0.5 * drum.barrel_diameter_si + half
+        radius = first + (layer - 1.0) * drum.layer_height * drum.rope_diameter_si
+        turning = self.rotating_mass_si * (first / radius) ** 2
+        function = getattr(_core.brake, f"{direction}_deceleration")
+        return function(
+            self.brake_torque_si,
+            tension * radius,
+            float(self.reeving.lines),
+            radius,
+            load / 9.80665 + turning,
+        )
+
+
+@dataclass(frozen=True, init=False, slots=True)
+class Device:
+    """One over-travel device: where it trips and how long the brake takes to grip.
+
+    Parameters
+    ----------
+    name
+        What it is called on the rig.
+    kind : {"drum wraps", "block height"}
+        What it goes by: rope or turns on the drum, or the block itself.
+    crown, floor
+        Set points: heights of the block above its lowest working position at which it trips on the
+        way up and on the way down, the latter negative below that position.
+    reaction_time
+        From the set point until the brake grips: sensing, logic, valves, clutch, build-up. Nobody
+        publishes it for your rig: measure it.
+    drive_acceleration
+        Acceleration of the block in that time, where the drive still pulls.
+
+    Raises
+    ------
+    InadmissibleError
+        If `crown` is not above `floor`, or a value cannot be.
+
+    Examples
+    --------
+    >>> import ropewalk as rw
+    >>> device = rw.overtravel.Device(
+    ...     "toggle valve", "drum wraps", crown="31 m", floor="-0.5 m", reaction_time="0.6 s"
+    ... )
+    >>> drum = rw.Drum("28 in", "1-3/8 in", laps_per_layer=40, layers=4)
+    >>> crown, floor = device.wraps(drum, lines=10, wraps_at_lowest=8)
+    >>> print(f"{crown:.1f} and {floor:.1f} wraps")
+    128.5 and 5.9 wraps
+    """
+
+    name: str
+    kind: Literal["drum wraps", "block height"]
+    crown_si: float
+    floor_si: float
+    reaction_time_si: float
+    drive_acceleration_si: float
+
+    def __init__(
+        self,
+        name: str,
+        kind: Literal["drum wraps", "block height"],
+        *,
+        crown: QuantityLike,
+        floor: QuantityLike,
+        reaction_time: QuantityLike,
+        drive_acceleration: QuantityLike = "0 m/s**2",
+    ) -> None:
+        where = "overtravel.Device"
+        if kind not in _KINDS:
+            text = f"kind must be 'drum wraps' or 'block height', got {kind!r}"
+            raise InadmissibleError(f"{where}(): {text}", where, "kind")
+        values = {
+            "crown_si": to_si(where, "crown", crown, "length"),
+            "floor_si": to_si(where, "floor", floor, "length"),
+            "reaction_time_si": to_si(where, "reaction_time", reaction_time, "time"),
+            "drive_acceleration_si": to_si(
+                where, "drive_acceleration", drive_acceleration, "acceleration"
+            ),
+        }
+        if not -200.0 <= values["floor_si"] < values["crown_si"] <= 200.0:
+            text = (
+                f"crown = {values['crown_si']:g} m must be above floor = {values['floor_si']:g} m, "
+                "both within 200 m (ropewalk's guard)"
+            )
+            raise InadmissibleError(f"{where}(): {text}", where, "crown")
+        # The formula says whether time and acceleration can be.
+        times = values["reaction_time_si"], values["drive_acceleration_si"]
+        _core.overtravel.stopping_distance(1.0, *times, 1.0)
+        object.__setattr__(self, "name", str(name))
+        object.__setattr__(self, "kind", kind)
+        for field, value in values.items():
+            object.__setattr__(self, field, float(value))
+
+    @property
+    def crown(self) -> Quantity:
+        """Height of the block at which it trips on the way up."""
+        return to_quantity(self.crown_si, "length")
+
+    @property
+    def floor(self) -> Quantity:
+        """Height of the block at which it trips on the way down."""
+        return to_quantity(self.floor_si, "length")
+
+    def wraps(self, drum: Drum, *, lines: int, wraps_at_lowest: float) -> tuple[float, float]:
+        """Both set points in wraps of the drum, crown first; see `wraps_at_height`."""
+        crown, floor = _core.overtravel.wraps_at_height(
+            drum._drum(),
+            float(lines),
+            float(wraps_at_lowest),
+            np.array([self.crown_si, self.floor_si]),
+        )
+        return float(crown), float(floor)
+
+
+def stopping_envelope(
+    hoist: BrakedHoist,
+    direction: Direction,
+    hook_load: QuantityLike,
+    travel_speed: QuantityLike,
+    *,
+    reaction_time: QuantityLike,
+    drive_acceleration: QuantityLike = "0 m/s**2",
+    layers: Sequence[int] | None = None,
+) -> xr.Dataset:
+    """Stopping distances over loads, layers and speeds.
+
+    Parameters
+    ----------
+    hoist : BrakedHoist
+        Drum, line and brake.
+    direction : {"hoisting", "lowering"}
+        The way the block goes.
+    hook_load, travel_speed
+        Loads and speeds.
+    reaction_time, drive_acceleration
+        As for `Device`.
+    layers
+        Layers; all of the drum if left out.
+
+    Returns
+    -------
+    xarray.Dataset
+        ``distance`` (m) along ``hook_load`` (N), ``layer``, ``speed`` (m/s), infinite where the
+        brake is not stronger than the load; ``deceleration`` (m/s²) along ``hook_load`` and
+        ``layer``. Units stand in the attributes.
+
+    Examples
+    --------
+    >>> import ropewalk as rw
+    >>> hoist = rw.overtravel.BrakedHoist(
+    ...     drum=rw.Drum("28 in", "1-3/8 in", laps_per_layer=40, layers=4),
+    ...     reeving=rw.Reeving(10, "roller"), wraps_at_lowest=8,
+    ...     brake_torque="120 kN*m", rotating_mass="1500 tonne",
+    ... )
+    >>> envelope = rw.overtravel.stopping_envelope(
+    ...     hoist, "lowering", rw.Q([46, 300], "kip"), rw.Q([0.5, 1.5], "m/s"),
+    ...     reaction_time="0.5 s",
+    ... )
+    >>> dict(envelope.sizes)
+    {'hook_load': 2, 'layer': 4, 'speed': 2}
+    """
+    import xarray as xr
+
+    where = "overtravel.stopping_envelope"
+    loads = np.atleast_1d(to_si(where, "hook_load", hook_load, "force"))
+    speeds = np.atleast_1d(to_si(where, "travel_speed", travel_speed, "speed"))
+    shown = np.array(list(layers) if layers is not None else range(1, hoist.drum.layers + 1))
+    for layer in shown:
+        hoist.drum.bend_diameter(int(layer))  # refuses a layer the drum does not have
+    deceleration = np.asarray(hoist._decelerations(direction, loads[:, None], shown[None, :]))
+    distance = stopping_distances(
+        speeds,
+        to_si(where, "reaction_time", reaction_time, "time"),
+        to_si(where, "drive_acceleration", drive_acceleration, "acceleration"),
+        deceleration[:, :, None],
+    )
+    return xr.Dataset(
+        {
+            "distance": (("hook_load", "layer", "speed"), distance, {"units": "m"}),
+            "deceleration": (("hook_load", "layer"), deceleration, {"units": "m/s**2"}),
+        },
+        coords={
+            "hook_load": ("hook_load", loads, {"units": "N"}),
+            "layer": ("layer", shown),
+            "speed": ("speed", speeds, {"units": "m/s"}),
+        },
+        attrs={"direction": direction},
+    )
+
+
+def stopping_distances(speed: Any, reaction_time: Any, drive: Any, deceleration: Any) -> Array:
+    """Stopping distances in SI; infinite where the brake does not slow the block."""
+    given = np.broadcast_arrays(
+        *(np.asarray(x, float) for x in (speed, reaction_time, drive)),
+        np.asarray(deceleration, float),
+    )
+    slows = given[3] > 0.0
+    distance = np.full(slows.shape, np.inf)
+    if slows.any():
+        distance[slows] = _core.overtravel.stopping_distance(*(x[slows] for x in given))
+    return distance

@@ -1,0 +1,78 @@
+"""The tables of a rig file on brakes and over-travel."""
+
+from __future__ import annotations
+
+from typing import Annotated, Literal
+
+from pydantic import Field
+
+from ropewalk.rig._fields import (
+    AccelerationOrZero,
+    AngularVelocity,
+    Count,
+    Force,
+    Height,
+    Length,
+    Mass,
+    Section,
+    Speed,
+    Time,
+    TimeOrZero,
+    Torque,
+)
+
+_Friction = Annotated[float, Field(gt=0.0, le=1.0, strict=False)]
+
+
+class EddySection(Section):
+    """``[brake.eddy]``: the eddy-current brake."""
+
+    peak_torque: Torque = Field(description="Largest torque at the drum shaft.")
+    critical_speed: AngularVelocity = Field(description="Drum speed at which it has it.")
+
+
+class BrakeSection(Section):
+    """``[brake]``: the disc brake of the drawworks, and how fast it comes on."""
+
+    discs: Count = Field(description="Discs on the drum.")
+    service_per_disc: Annotated[int, Field(ge=0)] = Field(
+        description="Calipers on each disc that oil presses on."
+    )
+    emergency_per_disc: Annotated[int, Field(ge=0)] = Field(
+        description="Calipers on each disc that springs press on."
+    )
+    service_force: Force = Field(description="Force of one service pad at full pressure.")
+    emergency_force: Force = Field(description="Force of one emergency pad, oil let off.")
+    pad_radius: Length = Field(description="Radius at which the friction of the pads acts.")
+    lining_friction: _Friction = Field(description="Friction of the pads, from their maker.")
+    required_factor: str = Field(description="Key of the holding factor asked for.")
+    rotating_mass: Mass = Field(
+        description="All that turns as a mass at the hook, rope in the first layer: J (N/R)^2."
+    )
+    delay: TimeOrZero = Field(description="From a stop being asked for until the brake begins.")
+    build_up: TimeOrZero = Field(description="Time in which its force then rises.")
+    eddy: EddySection | None = None
+
+
+class DeviceSection(Section):
+    """``[[overtravel.device]]``: one device that keeps the block off crown and floor."""
+
+    name: str = Field(description="What it is called on the rig.")
+    kind: Literal["drum wraps", "block height"] = Field(description="What it goes by.")
+    crown: Height = Field(description="Height of the block at which it trips on the way up.")
+    floor: Height = Field(description="The same on the way down; negative below the lowest.")
+    reaction_time: Time = Field(description="From there until the brake grips.")
+    drive_acceleration: AccelerationOrZero = Field(
+        default=0.0, description="Acceleration of the block in that time, the drive pulling on."
+    )
+
+
+class OvertravelSection(Section):
+    """``[overtravel]``: heights above the lowest working position of the block."""
+
+    crown: Height = Field(description="Height of the block at which something touches above.")
+    floor: Height = Field(description="The same below; negative below the lowest position.")
+    margin: Length = Field(description="Distance to be left to either.")
+    hoisting_speed: Speed = Field(description="Largest speed of the block on the way up.")
+    lowering_speed: Speed = Field(description="Largest speed of the block on the way down.")
+    device: list[DeviceSection] = Field(min_length=1, description="The devices.")

@@ -1,0 +1,155 @@
+"""Stops of the block: closed forms, cross-checks with SciPy's solver, findings, refusals."""
+
+from __future__ import annotations
+
+import math
+import pickle
+from typing import Any
+
+import pytest
+from hypothesis import given, settings
+from hypothesis import strategies as st
+from scipy import integrate
+
+import ropewalk as rw
+from ropewalk.errors import InadmissibleError, UnitError
+
+#: No clock: the first call of a test may have to load a library.
+quick = settings(max_examples=40, deadline=None)
+
+
+def stop(direction: str = "lowering", **changed: Any) -> rw.brake.Stop:
+    values: dict[str, Any] = {
+        "reeving": rw.Reeving(10, 1.04),
+        "drum_radius": "0.45 m",
+        "brake_torque": "140 kN*m",
+        "rotating_mass": "1200 tonne",
+        "delay": "0.3 s",
+        "build_up": "0.3 s",
+    }
+    speed = changed.pop("travel_speed", "1.2 m/s")
+    load = changed.pop("hook_load", "1500 kN")
+    return rw.brake.Stop(direction, speed, load, **{**values, **changed})
+
+
+@pytest.mark.parametrize("direction", ["hoisting", "lowering"])
+@pytest.mark.parametrize("delay_torque", [None, "0 N*m", "40 kN*m"])
+def test_a_rigid_stop_against_an_ode_solver(direction: str, delay_torque: Any) -> None:
+    one = stop(direction, delay_torque=delay_torque)
+    found = one.rigid()
+    assert found.stops
+    mass = one.hook_load_si / 9.80665 + one.rotating_mass_si
+    sign = 1.0 if direction == "lowering" else -1.0
+
+    def rates(t: float, y: Any) -> list[float]:
+        force = sign * one.drum_load_si
+        if t < one.delay_si:
+            force -= sign * one.delay_force_si
+        else:
+            force -= one.brake_force_si * min(1.0, (t - one.delay_si) / one.build_up_si)
+        return [y[1], force / mass]
+
+    def stands(_: float, y: Any) -> float:
+        return float(y[1])
+
+    stands.terminal = True  # type: ignore[attr-defined]
+    done = integrate.solve_ivp(
+        rates, (0.0, 60.0), [0.0, one.travel_speed_si], events=stands, max_step=0.005, rtol=1e-9
+    )
+    # The solver steps over the kinks of the force, which costs it digits.
+    assert found.time_si == pytest.approx(done.t[-1], rel=2e-4)
+    assert found.distance_si == pytest.approx(done.y[0, -1], rel=2e-4)
+    assert found.highest_speed_si == pytest.approx(done.y[1].max(), rel=1e-4)
+
+
+@pytest.mark.parametrize("direction", ["hoisting", "lowering"])
+@pytest.mark.parametrize("damping", [0.0, 0.1])
+def test_an_elastic_stop_against_an_ode_solver(direction: str, damping: float) -> None:
+    one = stop(direction)
+    stiffness = 15e6
+    found = one.on_line(rw.Q(stiffness, "N/m"), damping_ratio=damping)
+    sign = 1.0 if direction == "lowering" else -1.0
+    weight, load_mass = one.hook_load_si, one.hook_load_si / 9.80665
+    felt = one.drum_load_si / weight
+    damper = 2.0 * damping * math.sqrt(stiffness * load_mass)
+
+    def hook(y: Any) -> float:
+        stretch, rate = sign * (y[1] - y[0]), sign * (y[3] - y[2])
+        return max(0.0, weight + stiffness * stretch + damper * rate)
+
+    def sliding(t: float, y: Any) -> list[float]:
+        held = one.delay_force_si if t < one.delay_si else 0.0
+        ramp = min(1.0, max(0.0, (t - one.delay_si) / one.build_up_si))
+        drum = (sign * (felt * hook(y) - held) - one.brake_force_si * ramp) / one.rotating_mass_si
+        return [y[2], y[3], drum, sign * (weight - hook(y)) / load_mass]
+
+    def held(_: float, y: Any) -> list[float]:
+        return [0.0, y[3], 0.0, sign * (weight - hook(y)) / load_mass]
+
+    def stands(_: float, y: Any) -> float:
+        return float(y[2])
+
+    stands.terminal = True  # type: ignore[attr-defined]
+    v = one.travel_speed_si
+    options = {"rtol": 1e-9, "atol": 1e-9, "max_step": 0.005}
+    first = integrate.solve_ivp(sliding, (0.0, 60.0), [0.0, 0.0, v, v], events=stands, **options)
+    start = [first.y[0, -1], first.y[1, -1], 0.0, first.y[3, -1]]
+    second = integrate.solve_ivp(held, (first.t[-1], found.times_si[-1]), start, **options)
+    peak = max(hook(y) for part in (first, second) for y in part.y.T)
+    assert found.time_si == pytest.approx(first.t[-1], rel=1e-4)
+    assert found.drum_distance_si == pytest.approx(first.y[0, -1], rel=1e-4)
+    assert found.peak_si == pytest.approx(peak, rel=1e-3)
+    assert found.block_distance_si == pytest.approx(
+        max(first.y[1].max(), second.y[1].max()), rel=1e-3
+    )
+
+
+@quick
+@given(st.floats(0.1, 3.0), st.floats(0.1, 5.0))
+def test_an_even_stop_never_pulls_more_than_a_sudden_one(speed: float, deceleration: float) -> None:
+    v, line = rw.Q(speed, "m/s"), ("21 MN/m", "2000 kN")
+    even = rw.brake.stop_tension_factor(v, rw.Q(deceleration, "m/s**2"), *line)
+    assert 1.0 < even <= rw.brake.sudden_stop_factor(v, *line) + 1e-12
+    assert even <= 1.0 + 2.0 * deceleration / 9.80665 + 1e-12
+
+
+def test_a_brake_weaker_than_the_load_is_a_result() -> None:
+    weak = stop(brake_torque="30 kN*m")
+    found = weak.rigid()
+    assert not found.stops
+    assert math.isinf(found.distance_si)
+    assert found.holding_factor < 1.0
+    assert found.deceleration_si < 0.0
+    assert "does not stop" in str(found)
+    elastic = weak.on_line("15 MN/m", time_limit="5 s")
+    assert not elastic.stops
+    assert math.isinf(elastic.time_si)
+    up = stop("hoisting", brake_torque="30 kN*m").rigid()
+    assert up.runs_back
+
+
+def test_lost_power_costs_way() -> None:
+    held, lost = stop().rigid(), stop(delay_torque="0 N*m").rigid()
+    assert lost.distance_si > held.distance_si
+    assert lost.highest_speed_si > held.highest_speed_si
+    assert "after reaching" in lost.finding
+
+
+def test_a_block_hoisted_fast_goes_slack() -> None:
+    hard = stop(
+        "hoisting", hook_load="200 kN", rotating_mass="20 tonne", delay="0 s", build_up="0 s"
+    )
+    assert hard.rigid().deceleration_si > 9.80665
+    assert hard.on_line("15 MN/m").slack
+
+
+def test_a_stop_says_what_is_wrong() -> None:
+    with pytest.raises(InadmissibleError, match="direction"):
+        stop("sideways")
+    with pytest.raises(UnitError, match="brake_torque"):
+        stop(brake_torque="140 kJ")
+    with pytest.raises(InadmissibleError, match="one value"):
+        stop(delay=rw.Q([0.1, 0.2], "s"))
+    with pytest.raises(InadmissibleError, match="delay = 200"):
+        stop(delay="200 s")
+    assert pickle.loads(pickle.dumps(stop())) == stop()

@@ -1,0 +1,259 @@
+"""Over-travel: stopping, set points in wraps, slip and cut, devices and campaigns, rig file."""
+
+from __future__ import annotations
+
+import copy
+import math
+from pathlib import Path
+from typing import Any
+
+import numpy as np
+import pytest
+from hypothesis import given, settings
+from hypothesis import strategies as st
+from matplotlib.figure import Figure
+
+import ropewalk as rw
+from ropewalk import plot
+from ropewalk.errors import InadmissibleError, UnitError
+from ropewalk.testing import assert_close
+
+quick = settings(max_examples=40, deadline=None)
+RIG7 = rw.rig.example("rig7")
+DRUM = rw.Drum("28 in", "1-3/8 in", laps_per_layer=40, layers=4)
+
+
+def hoist(**changed: Any) -> rw.overtravel.BrakedHoist:
+    values: dict[str, Any] = {
+        "drum": DRUM,
+        "reeving": rw.Reeving(10, 1.04),
+        "wraps_at_lowest": 8,
+        "brake_torque": "120 kN*m",
+        "rotating_mass": "1500 tonne",
+    }
+    return rw.overtravel.BrakedHoist(**{**values, **changed})
+
+
+def device(name: str = "toggle", kind: Any = "drum wraps", **changed: Any) -> Any:
+    values: dict[str, Any] = {"crown": "30 m", "floor": "-0.3 m", "reaction_time": "0.6 s"}
+    return rw.overtravel.Device(name, kind, **{**values, **changed})
+
+
+def strokes(load: Any = "400 kN") -> rw.Campaign:
+    return rw.Campaign.from_strokes(
+        rw.Q([1.0, 1.0], "") * rw.Q(load), rw.Q([0.0, 28.0], "m"), rw.Q([28.0, 0.0], "m")
+    )
+
+
+def check(campaign: rw.Campaign, of: Any, devices: Any, **changed: Any) -> Any:
+    values: dict[str, Any] = {
+        "crown": "34 m",
+        "floor": "-2.5 m",
+        "margin": "0.5 m",
+        "hoisting_speed": "1.5 m/s",
+        "lowering_speed": "1.2 m/s",
+    }
+    return rw.overtravel.check_campaign(campaign, of, devices, **{**values, **changed})
+
+
+# Stopping
+
+
+@quick
+@given(st.floats(0.0, 5.0), st.floats(0.0, 2.0), st.floats(0.0, 1.0), st.floats(0.1, 5.0))
+def test_speed_and_distance_undo_each_other(v: float, t: float, d: float, a: float) -> None:
+    rest = rw.Q(t, "s"), rw.Q(d, "m/s**2"), rw.Q(a, "m/s**2")
+    way = rw.overtravel.stopping_distance(rw.Q(v, "m/s"), *rest)
+    assert_close(rw.overtravel.allowed_speed(way, *rest), rw.Q(v, "m/s"), absolute="1e-9 m/s")
+
+
+def test_distance_is_that_of_the_rigid_stop() -> None:
+    """A drive that keeps the speed, then a brake all at once: `brake.Stop` in closed form."""
+    one = hoist(wraps_at_lowest=8.0)
+    slow = one.deceleration("lowering", "800 kN", "0 m")
+    radius = DRUM.lap_length(1).m_as("m") / (2 * math.pi)
+    stop = rw.brake.Stop(
+        "lowering",
+        "1.2 m/s",
+        "800 kN",
+        reeving=one.reeving,
+        drum_radius=rw.Q(radius, "m"),
+        brake_torque="120 kN*m",
+        rotating_mass="1500 tonne",
+        delay="0.6 s",
+    )
+    distance = rw.overtravel.stopping_distance("1.2 m/s", "0.6 s", "0 m/s**2", slow)
+    assert_close(stop.rigid().distance, distance)
+
+
+def test_the_envelope_is_its_formula_and_grows_with_layer_and_speed() -> None:
+    loads, speeds = rw.Q([200.0, 800.0, 4000.0], "kN"), rw.Q([0.5, 1.0, 2.0], "m/s")
+    envelope = rw.overtravel.stopping_envelope(
+        hoist(), "lowering", loads, speeds, reaction_time="0.6 s"
+    )
+    assert envelope.distance.attrs["units"] == "m"
+    heavy = envelope.distance.sel(hook_load=4e6)
+    # By hand: 0.0801 · 4 MN · 0.373 m = 119.5 kN·m in the first layer, more in the others.
+    assert np.isinf(heavy.sel(layer=[2, 3, 4])).all()
+    some = envelope.sel(hook_load=8e5, layer=3)
+    by_hand = 1.0 * 0.6 + 1.0 / (2.0 * float(some.deceleration))
+    assert float(some.distance.sel(speed=1.0)) == pytest.approx(by_hand)
+    assert (envelope.distance.diff("speed") > 0).where(np.isfinite(envelope.distance)).all()
+
+
+# Set points in wraps
+
+
+@quick
+@given(st.floats(-1.0, 38.0), st.floats(5.0, 12.0))
+def test_height_and_wraps_undo_each_other(height: float, lowest: float) -> None:
+    strung = {"lines": 10, "wraps_at_lowest": lowest}
+    wraps = rw.overtravel.wraps_at_height(DRUM, rw.Q(height, "m"), **strung)
+    assert_close(
+        rw.overtravel.height_at_wraps(DRUM, wraps, **strung),
+        rw.Q(height, "m"),
+        absolute="1e-9 m",
+    )
+
+
+@quick
+@given(st.floats(0.0, 15.0), st.floats(0.0, 15.0))
+def test_slip_and_cut_move_a_wrap_by_a_line_each(slipped: float, cut: float) -> None:
+    effect = rw.overtravel.slip_cut_effect(
+        hoist(), device(), slipped=rw.Q(slipped, "m"), cut=rw.Q(cut, "m")
+    )
+    shift = rw.overtravel.trip_height_shift(rw.Q(slipped, "m"), rw.Q(cut, "m"), 10)
+    assert effect.fixed_crown_si - 30.0 == pytest.approx(shift.m_as("m"), abs=1e-9)
+    assert effect.fixed_floor_si + 0.3 == pytest.approx(shift.m_as("m"), abs=1e-9)
+    # A counter zeroed again is off only by how the layers moved, at the block's lowest by nothing.
+    assert abs(effect.counted_crown_si - 30.0) < abs(shift.m_as("m")) + 1e-9
+
+
+def test_what_was_cut_that_was_not_slipped_makes_the_crown_device_late() -> None:
+    effect = rw.overtravel.slip_cut_effect(hoist(), device(), slipped="0 ft", cut="40 ft")
+    assert effect.fixed_crown_si == pytest.approx(30.0 + 40 * 0.3048 / 10)
+    assert effect.wraps_after < effect.wraps_before
+    with pytest.raises(InadmissibleError):
+        rw.overtravel.slip_cut_effect(hoist(), device(), slipped="0 ft", cut="80 ft")
+
+
+def test_a_counter_that_knows_its_wraps_shows_the_height() -> None:
+    heights = rw.Q(np.linspace(0.0, 30.0, 7), "m")
+    shown = rw.overtravel.counted_height(DRUM, heights, lines=10, wraps_at_lowest=6, wraps_known=6)
+    assert_close(shown, heights, absolute="1e-9 m")
+
+
+# Devices against a campaign
+
+
+def test_every_row_and_device_has_its_margin() -> None:
+    devices = [device(), device("encoder", "block height", crown="30.5 m", reaction_time="0.4 s")]
+    found = check(strokes(), hoist(), devices)
+    assert found.ok
+    assert found.margin_si.shape == (2, 2)
+    up = hoist().deceleration("hoisting", "400 kN", "30 m")
+    distance = rw.overtravel.stopping_distance("1.5 m/s", "0.6 s", "0 m/s**2", up)
+    assert found.margin_si[0, 0] == pytest.approx(4.0 - distance.m_as("m"))
+    down = hoist().deceleration("lowering", "400 kN", "-0.3 m")
+    distance = rw.overtravel.stopping_distance("1.2 m/s", "0.6 s", "0 m/s**2", down)
+    assert found.margin_si[0, 1] == pytest.approx(2.2 - distance.m_as("m"))
+    table = found.table()
+    assert len(table) == 4
+    assert table["enough"].all()
+    assert "every margin is left" in str(found)
+    assert "local codes" in str(found)
+
+
+def test_power_limits_the_speed_of_heavy_loads() -> None:
+    devices = [device(), device("encoder", "block height")]
+    limited = check(strokes("1500 kN"), hoist(), devices, hook_power="750 kW")
+    assert limited.speed_si[0] == pytest.approx(0.5)
+    assert limited.margin_si[0, 0] > check(strokes("1500 kN"), hoist(), devices).margin_si[0, 0]
+
+
+@pytest.mark.parametrize(
+    ("devices", "of", "options", "kind"),
+    [
+        ([device()], {}, {}, "not two devices"),
+        ([device(), device("other")], {}, {}, "one principle"),
+        ([device(), device("b", "block height")], {"brake_torque": "10 kN*m"}, {}, "never stops"),
+        ([device(), device("b", "block height", crown="33.5 m")], {}, {}, "contact"),
+        ([device(), device("b", "block height")], {}, {"margin": "3 m"}, "short margin"),
+        ([device(), device("b", "block height", crown="27 m")], {}, {}, "plan passes set point"),
+    ],
+)
+def test_what_is_wrong_is_a_finding(devices: Any, of: Any, options: Any, kind: str) -> None:
+    found = check(strokes(), hoist(**of), devices, **options)
+    assert not found.ok
+    assert kind in {finding.kind for finding in found.findings}
+    assert all(finding.text for finding in found.findings)
+
+
+def test_wrong_devices_are_refused() -> None:
+    with pytest.raises(InadmissibleError, match="devices is empty"):
+        check(strokes(), hoist(), [])
+    with pytest.raises(InadmissibleError, match="must lie between"):
+        check(strokes(), hoist(), [device(crown="35 m")])
+    with pytest.raises(InadmissibleError, match="above floor"):
+        device(crown="-1 m")
+    with pytest.raises(InadmissibleError, match="kind"):
+        device(kind="sound")
+    with pytest.raises(UnitError, match="reaction_time"):
+        device(reaction_time=0.6)
+    with pytest.raises(InadmissibleError, match="reaction_time"):
+        device(reaction_time="-1 s")
+    with pytest.raises(InadmissibleError, match="brake_torque"):
+        hoist(brake_torque="-1 kN*m")
+    assert copy.deepcopy(device()) == device()
+
+
+# Rig file
+
+
+def test_rig7_stops_short_of_crown_and_floor_on_springs_alone() -> None:
+    rig = rw.load_rig(RIG7)
+    assert rig.brake is not None
+    assert rig.overtravel is not None
+    assert (rig.brake.disc.discs, rig.brake.disc.emergency_per_disc) == (2, 1)
+    assert rig.brake.auxiliary is not None
+    assert rig.brake.delay == 0.3
+    found = rig.overtravel.check(rig)
+    assert found.ok
+    assert len(found.devices) == 2
+    with_service = rw.rig.braked_hoist(rig, service=True)
+    assert with_service.brake_torque_si > rw.rig.braked_hoist(rig).brake_torque_si
+
+
+@pytest.mark.parametrize(
+    ("old", "new", "said"),
+    [
+        ("lining_friction = 0.35", "lining_friction = 1.35", "lining_friction"),
+        ('required_factor = "AISE single brake"', 'required_factor = "mine"', "OSHA"),
+        ('crown = "30 m"', 'crown = "35 m"', "toggle valve over the drum"),
+        ('kind = "drum wraps"', 'kind = "laser"', "kind"),
+        ('delay = "0.3 s"', "delay = 0.3", "delay"),
+    ],
+)
+def test_a_wrong_rig_file_is_refused(tmp_path: Path, old: str, new: str, said: str) -> None:
+    text = RIG7.read_text(encoding="utf-8")
+    assert old in text
+    path = tmp_path / "rig.toml"
+    path.write_text(text.replace(old, new), encoding="utf-8")
+    with pytest.raises(rw.rig.RigFileError, match=said):
+        rw.load_rig(path)
+
+
+def test_the_picture_of_the_envelope_shows_the_data() -> None:
+    envelope = rw.overtravel.stopping_envelope(
+        hoist(),
+        "lowering",
+        rw.Q([200.0, 6000.0], "kN"),
+        rw.Q([0.5, 1.0], "m/s"),
+        reaction_time="0.6 s",
+    )
+    ax = plot.stopping_distance_by_speed(Figure().subplots(), envelope, layer=2, room="2 m")
+    light, heavy = ax.get_lines()[:2]
+    np.testing.assert_allclose(light.get_ydata(), envelope.distance.sel(hook_load=2e5, layer=2))
+    assert np.isnan(heavy.get_ydata()).all()
+    assert "does not stop" in str(heavy.get_label())
+    assert "[m/s]" in ax.get_xlabel()
