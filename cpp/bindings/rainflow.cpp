@@ -1,5 +1,8 @@
 #include "common.hpp"
 
+#include <algorithm>
+#include <memory>
+
 #include "ropewalk/rainflow/counter.hpp"
 
 namespace ropewalk::bindings {
@@ -26,37 +29,85 @@ struct TensionHistory {
   }
 };
 
-/// Columns of the cycles: range, mean, count, start, end.
-py::tuple cycle_columns(const std::vector<Cycle>& cycles) {
-  const auto rows = static_cast<py::ssize_t>(cycles.size());
-  py::array_t<double> range(rows);
-  py::array_t<double> mean(rows);
-  py::array_t<double> count(rows);
-  py::array_t<std::int64_t> start(rows);
-  py::array_t<std::int64_t> end(rows);
-  for (std::size_t i = 0; i < cycles.size(); ++i) {
-    range.mutable_data()[i] = to_si(cycles[i].range);
-    mean.mutable_data()[i] = to_si(cycles[i].mean);
-    count.mutable_data()[i] = cycles[i].count;
-    start.mutable_data()[i] = static_cast<std::int64_t>(cycles[i].start);
-    end.mutable_data()[i] = static_cast<std::int64_t>(cycles[i].end);
+/// Columns of the cycles as Python gets them, without another copy.
+class CycleColumns {
+ public:
+  explicit CycleColumns(std::size_t samples) {
+    // Noise closes a cycle every third sample; what is reserved and not used costs nothing.
+    for (auto* column : {&range_, &mean_, &count_}) column->reserve(samples / 2);
+    for (auto* column : {&start_, &end_}) column->reserve(samples / 2);
   }
-  return py::make_tuple(range, mean, count, start, end);
+
+  void add(const Cycle& cycle) {
+    range_.push_back(to_si(cycle.range));
+    mean_.push_back(to_si(cycle.mean));
+    count_.push_back(cycle.count);
+    start_.push_back(static_cast<std::int64_t>(cycle.start));
+    end_.push_back(static_cast<std::int64_t>(cycle.end));
+  }
+
+  /// Range, mean, count, start, end.
+  [[nodiscard]] py::tuple arrays() && {
+    return py::make_tuple(array(std::move(range_)), array(std::move(mean_)),
+                          array(std::move(count_)), array(std::move(start_)),
+                          array(std::move(end_)));
+  }
+
+ private:
+  template <class Value>
+  static py::array_t<Value> array(std::vector<Value>&& values) {
+    auto owned = std::make_unique<std::vector<Value>>(std::move(values));
+    const auto size = static_cast<py::ssize_t>(owned->size());
+    const Value* const data = owned->data();
+    const py::capsule owner(owned.release(), [](void* pointer) noexcept {
+      const std::unique_ptr<std::vector<Value>> back(static_cast<std::vector<Value>*>(pointer));
+    });
+    return py::array_t<Value>(size, data, owner);
+  }
+
+  std::vector<double> range_, mean_, count_;
+  std::vector<std::int64_t> start_, end_;
+};
+
+py::tuple cycle_columns(const std::vector<Cycle>& cycles) {
+  CycleColumns columns(2 * cycles.size());
+  for (const Cycle& one : cycles) columns.add(one);
+  return std::move(columns).arrays();
 }
 
-void push_history(Counter& counter, const TensionHistory& history) {
+/// Counts piece by piece, so that the cycles of a piece are still in the cache when they are put
+/// into their columns.
+py::tuple push_history(Counter& counter, const TensionHistory& history, bool finish) {
+  constexpr std::size_t piece = 8'192;
   const Column& tension = history.columns.columns()[0];
   const std::size_t rows = history.columns.rows();
-  const py::gil_scoped_release unlocked;
-  for (std::size_t i = 0; i < rows; ++i) counter.push(from_si<Force>(tension.at(i)));
+  // First of all: cycles of pieces before the bad one would be lost with the exception.
+  for (std::size_t i = 0; i < rows; ++i) {
+    const double value = tension.at(i);
+    if (!std::isfinite(value))
+      rainflow::refuse_sample(counter.samples() + i, from_si<Force>(value));
+  }
+  CycleColumns columns(rows);
+  const auto add = [&](const Cycle& one) { columns.add(one); };
+  {
+    const py::gil_scoped_release unlocked;
+    for (std::size_t begin = 0; begin < rows; begin += piece) {
+      counter.push(std::min(piece, rows - begin),
+                   [&](std::size_t i) { return from_si<Force>(tension.at(begin + i)); });
+      counter.drain(add);
+    }
+    if (finish) {
+      for (const Cycle& one : counter.finish()) columns.add(one);
+    }
+  }
+  return std::move(columns).arrays();
 }
 
 py::tuple count_cycles(const SiArgument& tension, bool repeating) {
   const TensionHistory history(tension);
   if (repeating) return cycle_columns(rainflow::count_repeating(history.tensions()));
   Counter counter;
-  push_history(counter, history);
-  return cycle_columns(counter.finish());
+  return push_history(counter, history, true);
 }
 
 double cycle_equivalent(const py::array_t<double>& range, const py::array_t<double>& count,
@@ -89,8 +140,7 @@ void bind_rainflow(py::module_& core) {
       .def(
           "push",
           [](Counter& counter, const SiArgument& tension) {
-            push_history(counter, TensionHistory(tension));
-            return cycle_columns(counter.take());
+            return push_history(counter, TensionHistory(tension), false);
           },
           py::arg("tension"), "Take the next tensions [N]; return the cycles they close.")
       .def(

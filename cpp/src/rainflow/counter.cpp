@@ -15,14 +15,14 @@ constexpr Parameter<Number> exponent_parameter{
 
 }  // namespace
 
-void Counter::refuse(double value) const {
+void refuse_sample(std::size_t sample, Force tension) {
   throw InadmissibleError("rainflow.count", "tension",
-                          "sample " + std::to_string(samples_) + ": tension = " +
-                              quantity_text(from_si<Force>(value)) + " is not finite");
+                          "sample " + std::to_string(sample) +
+                              ": tension = " + quantity_text(tension) + " is not finite");
 }
 
 std::vector<Cycle> Counter::finish() {
-  if (moving_) add(last_);
+  if (moves()) add(last_);
   if (!repeating_) {
     for (std::size_t i = 1; i < points_.size(); ++i) close(points_[i - 1], points_[i], 0.5);
   }
@@ -34,28 +34,29 @@ std::vector<Cycle> Counter::finish() {
 std::vector<Force> Counter::residue() const {
   std::vector<Force> tensions;
   for (const Point& point : points_) tensions.push_back(from_si<Force>(point.value));
-  if (moving_) tensions.push_back(from_si<Force>(last_.value));
+  if (moves()) tensions.push_back(from_si<Force>(last_.value));
   return tensions;
 }
 
 std::vector<Cycle> count(std::span<const Force> history) {
   Counter counter;
-  for (const Force& tension : history) counter.push(tension);
+  counter.push(history.size(), [&](std::size_t i) { return history[i]; });
   return counter.finish();
 }
 
 std::vector<Cycle> count_repeating(std::span<const Force> history) {
   if (history.empty()) return {};
   // What is not finite is refused by its place in the history, before the history is turned round.
-  const auto finite = [](const Force& tension) { return std::isfinite(to_si(tension)); };
-  if (!std::all_of(history.begin(), history.end(), finite)) return count(history);
+  for (std::size_t i = 0; i < history.size(); ++i) {
+    if (!std::isfinite(to_si(history[i]))) refuse_sample(i, history[i]);
+  }
   const auto peak = std::max_element(history.begin(), history.end());
   const auto first = static_cast<std::size_t>(peak - history.begin());
   Counter counter;
   counter.repeating_ = true;
-  for (std::size_t i = 0; i <= history.size(); ++i) {
-    counter.push(history[(first + i) % history.size()]);
-  }
+  // Once around, and the peak again.
+  counter.push(history.size() + 1,
+               [&](std::size_t i) { return history[(first + i) % history.size()]; });
   std::vector<Cycle> cycles = counter.finish();
   for (Cycle& cycle : cycles) {
     cycle.start = (cycle.start + first) % history.size();

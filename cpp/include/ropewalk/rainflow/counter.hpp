@@ -14,6 +14,7 @@
 
 #include <cmath>
 #include <cstddef>
+#include <cstdint>
 #include <span>
 #include <utility>
 #include <vector>
@@ -32,6 +33,9 @@ struct Cycle {
   std::size_t end;    ///< sample of its other end
 };
 
+/// Throws InadmissibleError: a sample is not finite.
+[[noreturn]] void refuse_sample(std::size_t sample, Force tension);
+
 /// Counts while the history comes in, in one pass: each cycle is there as soon as it is closed.
 /// What it keeps in mind are the points that have not found their cycle yet, rarely more than a few
 /// dozen. Copies count on independently.
@@ -40,24 +44,49 @@ class Counter {
   /// The next sample. Throws InadmissibleError if it is not finite; the counter is as it was
   /// before.
   void push(Force tension) {
-    const double value = to_si(tension);
-    if (!std::isfinite(value)) refuse(value);
-    const std::size_t sample = samples_++;
-    if (points_.empty()) {
-      points_.push_back({value, sample});
-      last_ = {value, sample};
-    } else if (value != last_.value) {
+    push(1, [tension](std::size_t) { return tension; });
+  }
+
+  /// The next `samples` samples, `at(i)` being the tension of sample i = 0, 1, … of them. Throws
+  /// InadmissibleError at one that is not finite; those before it are taken.
+  template <class At>
+  void push(std::size_t samples, const At& at) {
+    // What changes with every sample stays in registers here.
+    Point last = last_;
+    Motion motion = motion_;
+    const std::size_t first = samples_;
+    for (std::size_t i = 0; i < samples; ++i) {
+      const double value = to_si(at(i));
+      if (!std::isfinite(value)) {
+        keep(last, motion, first + i);
+        refuse_sample(first + i, from_si<Force>(value));
+      }
       // A flat place is the point at which it begins.
-      const bool up = value > last_.value;
-      if (up != rising_ && moving_) add(last_);
-      rising_ = up;
-      moving_ = true;
-      last_ = {value, sample};
+      if (motion != Motion::none && value == last.value) continue;
+      const Motion now = motion == Motion::none ? Motion::start
+                         : value > last.value   ? Motion::up
+                                                : Motion::down;
+      if (motion == Motion::none) {
+        points_.push_back({value, first + i});
+      } else if (motion != Motion::start && now != motion) {
+        add(last);
+      }
+      motion = now;
+      last = {value, first + i};
     }
+    keep(last, motion, first + samples);
   }
 
   /// Cycles closed since the last call, in the order in which they closed.
   [[nodiscard]] std::vector<Cycle> take() { return std::exchange(closed_, {}); }
+
+  /// The same cycles one by one to `use`, without giving their memory away: for long histories that
+  /// are pushed in pieces.
+  template <class Use>
+  void drain(const Use& use) {
+    for (const Cycle& one : closed_) use(one);
+    closed_.clear();
+  }
 
   /// Ends the history: the cycles of take() and the ranges left over as half cycles. The counter
   /// then begins anew.
@@ -76,6 +105,19 @@ class Counter {
     std::size_t sample;
   };
 
+  /// What the tension did last: there is none yet, it has one value so far, it rose, it fell.
+  enum class Motion : std::uint8_t { none, start, up, down };
+
+  void keep(Point last, Motion motion, std::size_t samples) noexcept {
+    last_ = last;
+    motion_ = motion;
+    samples_ = samples;
+  }
+
+  [[nodiscard]] bool moves() const noexcept {
+    return motion_ == Motion::up || motion_ == Motion::down;
+  }
+
   void add(Point point) {
     points_.push_back(point);
     while (points_.size() >= 3) {
@@ -89,7 +131,8 @@ class Counter {
         points_.erase(points_.begin());
       } else {
         top[-3] = top[-1];
-        points_.resize(points_.size() - 2);
+        points_.pop_back();
+        points_.pop_back();
       }
     }
   }
@@ -103,14 +146,11 @@ class Counter {
                        .end = end.sample});
   }
 
-  [[noreturn]] void refuse(double value) const;
-
   std::vector<Point> points_;
   std::vector<Cycle> closed_;
   Point last_{};
   std::size_t samples_ = 0;
-  bool rising_ = false;
-  bool moving_ = false;     // whether `rising_` means anything yet
+  Motion motion_ = Motion::none;
   bool repeating_ = false;  // the start has no part: every range that closes is a cycle
 };
 
