@@ -115,8 +115,6 @@ void bind_compensator_rows(py::module_& m) {
   bind_row<GasStiffness>(m, "Stiffness of a gas spring at mid-stroke.");
   bind_row<NeededGasVolume>(m, "Gas volume for an allowed rise of the load.");
   bind_row<SwingArmRoll>(m, "Rope rolled on a sheave on a swinging arm.");
-  bind_row<StringStiffness>(m, "Stiffness of a string.");
-  bind_row<SeriesStiffness>(m, "Stiffness of gas spring and string in series.");
   bind_row<NaturalPeriod>(m, "Natural period of a mass on the gas spring.");
   bind_row<HangingRatio>(m, "Motion of a hanging mass over heave of the vessel.");
   bind_row<HangingStroke>(m, "Stroke amplitude under a hanging mass, with seal friction.");

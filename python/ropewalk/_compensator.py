@@ -245,7 +245,7 @@ class Compensator:
         heave_height
             Heave from crest to trough, about mid-stroke.
         string_stiffness
-            Stiffness of the string, see `string_stiffness`.
+            Stiffness of the string, see `ropewalk.dynamics.string_stiffness`.
 
         Examples
         --------

@@ -12,8 +12,6 @@ __all__ = [
     "hanging_stroke",
     "natural_period",
     "needed_gas_volume",
-    "series_stiffness",
-    "string_stiffness",
     "swing_arm_roll",
 ]
 
@@ -156,57 +154,6 @@ def swing_arm_roll(
     >>> rolled = rw.compensator.swing_arm_roll("60 in", "20 ft", "25 ft")
     >>> print(f"{rolled.to('ft').magnitude:.2f} ft")
     3.38 ft
-    """
-    ...
-
-
-@face("compensator.string_stiffness")
-def string_stiffness(
-    steel_modulus: QuantityLike,
-    pipe_area: QuantityLike,
-    string_length: QuantityLike,
-    *,
-    outside_validity: Policy = "raise",
-    return_status: bool = False,
-    threads: int = 1,
-) -> Quantity:
-    """Stiffness of a string of one cross section.
-
-    .. math:: k_s = E A / L
-
-    Weights and hole friction are left out. Source: Hooke's law.
-
-    Examples
-    --------
-    >>> import ropewalk as rw
-    >>> stiffness = rw.compensator.string_stiffness("30e6 psi", "5.275 in**2", "9800 ft")
-    >>> print(f"{stiffness.to('kN/m').magnitude:.0f} kN/m")
-    236 kN/m
-    """
-    ...
-
-
-@face("compensator.series_stiffness")
-def series_stiffness(
-    gas_stiffness: QuantityLike,
-    string_stiffness: QuantityLike,
-    *,
-    outside_validity: Policy = "raise",
-    return_status: bool = False,
-    threads: int = 1,
-) -> Quantity:
-    """Stiffness of gas spring and string in series: what a bit on bottom feels of the vessel.
-
-    .. math:: k = k_c k_s / (k_c + k_s)
-
-    Heave times k is the change of weight on bit, friction aside. Source: springs in series.
-
-    Examples
-    --------
-    >>> import ropewalk as rw
-    >>> stiffness = rw.compensator.series_stiffness("40 kN/m", "234.6 kN/m")
-    >>> print(f"{stiffness.to('kN/m').magnitude:.2f} kN/m")
-    34.17 kN/m
     """
     ...
 

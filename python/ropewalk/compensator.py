@@ -33,8 +33,6 @@ from ropewalk._compensator_spring import (
     hanging_stroke,
     natural_period,
     needed_gas_volume,
-    series_stiffness,
-    string_stiffness,
     swing_arm_roll,
 )
 from ropewalk._compensator_stroke import (
@@ -87,9 +85,7 @@ __all__ = [
     "operating_limit",
     "peak_factor",
     "pierson_moskowitz",
-    "series_stiffness",
     "steepest_height",
-    "string_stiffness",
     "stroke_exceedance",
     "swing_arm_roll",
     "table",

@@ -10,6 +10,7 @@
 #include "ropewalk/compensator/heave.hpp"
 #include "ropewalk/compensator/rayleigh.hpp"
 #include "ropewalk/compensator/spectrum.hpp"
+#include "ropewalk/dynamics/stiffness.hpp"
 #include "ropewalk/units/customary.hpp"
 
 namespace ropewalk::compensator {
@@ -73,7 +74,7 @@ TEST(CompensatorString, WithoutFrictionTheBitFeelsSpringsInSeries) {
       gas_stiffness(s.mean_load, s.effective_area, s.gas_volume, s.polytropic_exponent);
   const double h = 1e-3;
   EXPECT_NEAR(to_si(bit_weight_change(s, string, h * meter)),
-              to_si(series_stiffness(gas, string)) * h, 1e-3);
+              to_si(dynamics::series_stiffness(gas, string)) * h, 1e-3);
 }
 
 TEST(CompensatorString, ForcesBalance) {

@@ -17,8 +17,7 @@ std::map<std::string, Run, std::less<>> compensator_runs() {
       row<compensator::MeanPeriodRatio>(),   row<compensator::MostProbableMaximum>(),
       row<compensator::NaturalPeriod>(),     row<compensator::NeededGasVolume>(),
       row<compensator::PeakFactor>(),        row<compensator::PiersonMoskowitz>(),
-      row<compensator::SeriesStiffness>(),   row<compensator::SteepestHeight>(),
-      row<compensator::StringStiffness>(),   row<compensator::StrokeExceedance>(),
+      row<compensator::SteepestHeight>(),    row<compensator::StrokeExceedance>(),
       row<compensator::ZeroCrossingRatio>(),
   };
 }

@@ -35,9 +35,7 @@ __all__: list[str] = [
     "operating_limit",
     "peak_factor",
     "pierson_moskowitz",
-    "series_stiffness",
     "steepest_height",
-    "string_stiffness",
     "stroke_exceedance",
     "swing_arm_roll",
     "table",
@@ -468,20 +466,6 @@ def pierson_moskowitz(
     In SI: significant_height [m], peak_period [s], wave_frequency [rad/s]; gives [m2*s/rad].
     """
 
-def series_stiffness(
-    gas_stiffness: float | numpy.typing.ArrayLike,
-    string_stiffness: float | numpy.typing.ArrayLike,
-    *,
-    outside_validity: str = "raise",
-    return_status: bool = False,
-    threads: typing.SupportsInt | typing.SupportsIndex = 1,
-) -> typing.Any:
-    """
-    Stiffness of gas spring and string in series.
-
-    In SI: gas_stiffness [N/m], string_stiffness [N/m]; gives [N/m].
-    """
-
 def steepest_height(
     peak_period: float | numpy.typing.ArrayLike,
     *,
@@ -493,21 +477,6 @@ def steepest_height(
     Significant height of the steepest sea.
 
     In SI: peak_period [s]; gives [m].
-    """
-
-def string_stiffness(
-    steel_modulus: float | numpy.typing.ArrayLike,
-    pipe_area: float | numpy.typing.ArrayLike,
-    string_length: float | numpy.typing.ArrayLike,
-    *,
-    outside_validity: str = "raise",
-    return_status: bool = False,
-    threads: typing.SupportsInt | typing.SupportsIndex = 1,
-) -> typing.Any:
-    """
-    Stiffness of a string.
-
-    In SI: steel_modulus [Pa], pipe_area [m2], string_length [m]; gives [N/m].
     """
 
 def stroke_exceedance(

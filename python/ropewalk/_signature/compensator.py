@@ -18,7 +18,6 @@ from ropewalk._signature.roles import (
     POWER,
     SPECTRAL_DENSITY,
     SPEED,
-    STRESS,
     TIME,
     VOLUME,
 )
@@ -56,8 +55,6 @@ PARAMETERS: dict[str, Parameter] = {
         LENGTH, "ft", "Travel of the end of the arm from one end to the other.", 25.0
     ),
     # What hangs on it
-    "steel_modulus": Parameter(STRESS, "psi", "Modulus of elasticity of steel.", 30e6),
-    "pipe_area": Parameter(AREA, "in**2", "Area of steel in the cross section.", 5.275),
     "gas_stiffness": Parameter(FORCE_PER_LENGTH, "kN/m", "Stiffness of the gas spring.", 40.0),
     "string_stiffness": Parameter(FORCE_PER_LENGTH, "kN/m", "Stiffness of the string.", 235.0),
     "hanging_mass": Parameter(
@@ -106,14 +103,6 @@ SIGNATURES: dict[str, Signature] = {
     ),
     "compensator.swing_arm_roll": Signature(
         ("sheave_diameter", "arm_length", "crown_travel"), LENGTH, "Rope rolled on the sheave."
-    ),
-    "compensator.string_stiffness": Signature(
-        ("steel_modulus", "pipe_area", "string_length"),
-        FORCE_PER_LENGTH,
-        "Stiffness of the string.",
-    ),
-    "compensator.series_stiffness": Signature(
-        ("gas_stiffness", "string_stiffness"), FORCE_PER_LENGTH, "Stiffness of both in series."
     ),
     "compensator.natural_period": Signature(
         ("hanging_mass", "gas_stiffness"), TIME, "Natural period of the hanging string."

@@ -8,48 +8,6 @@
 
 namespace ropewalk::compensator {
 
-/// Stiffness of a string of one cross section.
-///
-///   k_s = E A / L
-///
-/// E  steel_modulus  stress, modulus of elasticity
-/// A  pipe_area      area of steel
-/// L  string_length  length
-///
-/// Weights and hole friction are left out. Source: Hooke's law.
-struct StringStiffness {
-  static constexpr std::string_view name = "compensator.string_stiffness";
-  static constexpr std::tuple parameters{
-      Parameter<Stress>{"steel_modulus", above_up_to(0.0 * pascal, 1e12 * pascal, params::guard)},
-      Parameter<Area>{"pipe_area",
-                      above_up_to(from_si<Area>(0.0), from_si<Area>(1.0), params::guard)},
-      Parameter<Length>{"string_length", params::length_range}};
-
-  static constexpr Stiffness formula(Stress steel_modulus, Area pipe_area,
-                                     Length string_length) noexcept {
-    return steel_modulus * pipe_area / string_length;
-  }
-};
-inline constexpr Model<StringStiffness> string_stiffness{};
-
-/// Stiffness of gas spring and string in series: what a bit on bottom feels of the vessel.
-///
-///   k = k_c k_s / (k_c + k_s)
-///
-/// k_c  gas_stiffness     force per length
-/// k_s  string_stiffness  force per length
-///
-/// Heave times k is the change of weight on bit, friction aside. Source: springs in series.
-struct SeriesStiffness {
-  static constexpr std::string_view name = "compensator.series_stiffness";
-  static constexpr std::tuple parameters{argument::gas_stiffness, argument::string_stiffness};
-
-  static constexpr Stiffness formula(Stiffness gas, Stiffness string) noexcept {
-    return gas * (string / (gas + string));
-  }
-};
-inline constexpr Model<SeriesStiffness> series_stiffness{};
-
 /// Natural period of a mass that hangs free on the gas spring.
 ///
 ///   T_n = 2 π √(m / k)
