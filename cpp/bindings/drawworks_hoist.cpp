@@ -14,7 +14,7 @@ namespace {
 using drawworks::Hoist;
 using drawworks::Stroke;
 
-constexpr std::string_view where = "drawworks.Hoist";
+constexpr std::string_view hoist_where = "drawworks.Hoist";
 
 template <class Q>
 Q hoist_argument(std::string_view function, std::string_view field, const SiArgument& given) {
@@ -187,7 +187,7 @@ void bind_drawworks_hoist(py::module_& m) {
       .def(
           "layer_at",
           [](const Hoist& on, const SiArgument& height) {
-            return on.layer_at(hoist_argument<Length>(where, "block_height", height));
+            return on.layer_at(hoist_argument<Length>(hoist_where, "block_height", height));
           },
           py::arg("block_height"), "Layer with the block at a height [m].")
       .def(

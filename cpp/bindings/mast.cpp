@@ -47,7 +47,7 @@ py::array_t<double> leg_loads(const LegShares& shares, const SiArgument& lines_p
       row.push_back(from_si<Force>(columns.columns()[j].at(i)));
       require(where, params::hook_load.named(given[j].name), row.back());
     }
-    for (const Force leg : shares.loads(row[0] + row[1], row[2], row[3])) *out++ = to_si(leg);
+    for (const Force& leg : shares.loads(row[0] + row[1], row[2], row[3])) *out++ = to_si(leg);
   }
   return result;
 }

@@ -253,7 +253,8 @@ class Stop:
         Source: Newton's second law, integrated.
         """
         record = _core.brake.rigid_stop(**self._values())
-        factor = self.brake_force_si / self.drum_load_si
+        # At rest the friction of the sheaves does not help to hold.
+        factor = self.brake_force_si / self.hook_load_si
         si = {f"{k}_si": record[k] for k in ("time", "distance", "highest_speed", "deceleration")}
         return RigidStop(
             record["stops"],

@@ -1,4 +1,4 @@
-"""Over-travel devices against a campaign, and against a slip and cut."""
+"""Over-travel devices against a campaign."""
 
 from __future__ import annotations
 
@@ -9,7 +9,6 @@ from typing import TYPE_CHECKING, Any
 import numpy as np
 import numpy.typing as npt
 
-from ropewalk import _core
 from ropewalk._border import Quantity, QuantityLike, to_quantity, to_si
 from ropewalk._brake_stop import CAUTION
 from ropewalk._overtravel_hoist import BrakedHoist, Device, Direction, stopping_distances
@@ -20,7 +19,7 @@ if TYPE_CHECKING:
 
     from ropewalk.line import Campaign
 
-__all__ = ["Finding", "OvertravelCheck", "SlipCutEffect", "check_campaign", "slip_cut_effect"]
+__all__ = ["Finding", "OvertravelCheck", "check_campaign"]
 
 Array = npt.NDArray[np.float64]
 
@@ -32,8 +31,8 @@ class Finding:
     Attributes
     ----------
     kind
-        ``"not two devices"``, ``"one principle"``, ``"never stops"``, ``"contact"``,
-        ``"short margin"``, ``"plan passes set point"``.
+        ``"not two devices"``, ``"one principle"``, ``"never stops"``, ``"does not hold"``,
+        ``"contact"``, ``"short margin"``, ``"plan passes set point"``.
     device
         Name of the device; empty if it concerns all of them.
     rows
@@ -224,6 +223,12 @@ def check_campaign(
             *_about_devices(devices),
             *(
                 finding
+                for device in devices
+                for side in (True, False)
+                for finding in _about_holding(hoist, device, side, load)
+            ),
+            *(
+                finding
                 for k, device in enumerate(devices)
                 for side in (True, False)
                 for finding in _about_margins(
@@ -272,6 +277,24 @@ def _about_devices(devices: Sequence[Device]) -> list[Finding]:
     return []
 
 
+def _about_holding(hoist: BrakedHoist, device: Device, up: bool, load: Array) -> list[Finding]:
+    """Whether the brake holds every load of the plan where it has stopped it.
+
+    Whatever goes up comes down, so each load counts at both ends; at rest no sheave helps.
+    """
+    side, height = ("crown", device.crown_si) if up else ("floor", device.floor_si)
+    needed = hoist._static_torque(load, hoist._layers(height))
+    slips = needed > hoist.brake_torque_si
+    if not slips.any():
+        return []
+    text = (
+        f"{device.name}, at the {side}: the brake does not hold what it has stopped, "
+        f"{hoist.brake_torque_si / 1e3:.0f} kN*m against {needed.max() / 1e3:.0f} kN*m at rest "
+        f"under {load.max() / 1e3:.0f} kN; {int(slips.sum())} of {load.size} rows"
+    )
+    return [Finding("does not hold", device.name, int(slips.sum()), text)]
+
+
 def _about_margins(
     device: Device,
     up: bool,
@@ -313,85 +336,3 @@ def _about_margins(
         )
         found.append(Finding("plan passes set point", device.name, int(past.sum()), text))
     return found
-
-
-@dataclass(frozen=True, slots=True)
-class SlipCutEffect:
-    """What a slip and cut makes of a device that goes by the drum and is not set again.
-
-    Attributes
-    ----------
-    wraps_before, wraps_after
-        Laps on the drum with the block at its lowest.
-    fixed_crown_si, fixed_floor_si
-        Heights of the block at which a device that trips at a wrap of the drum trips now, m.
-    counted_crown_si, counted_floor_si
-        The same for a counter of turns that was zeroed again at the lowest position but still takes
-        the layers to be where they were, m.
-    """
-
-    wraps_before: float
-    wraps_after: float
-    fixed_crown_si: float
-    fixed_floor_si: float
-    counted_crown_si: float
-    counted_floor_si: float
-
-    @property
-    def fixed_crown(self) -> Quantity:
-        """Height at which a device at a wrap of the drum trips now on the way up."""
-        return to_quantity(self.fixed_crown_si, "length")
-
-    @property
-    def counted_crown(self) -> Quantity:
-        """Height at which a counter zeroed at the lowest position trips now on the way up."""
-        return to_quantity(self.counted_crown_si, "length")
-
-
-def slip_cut_effect(
-    hoist: BrakedHoist, device: Device, *, slipped: QuantityLike, cut: QuantityLike
-) -> SlipCutEffect:
-    """Heights at which a device by the drum trips after line was slipped and cut.
-
-    Parameters
-    ----------
-    hoist : BrakedHoist
-        Drum and line before.
-    device : Device
-        Its set points before.
-    slipped, cut
-        Line let through from the reel, and cut off at the drum.
-
-    Raises
-    ------
-    InadmissibleError
-        If less than no rope would be left on the drum, or more than it holds.
-
-    Examples
-    --------
-    >>> import ropewalk as rw
-    >>> hoist = rw.overtravel.BrakedHoist(
-    ...     drum=rw.Drum("28 in", "1-3/8 in", laps_per_layer=40, layers=4),
-    ...     reeving=rw.Reeving(10, "roller"), wraps_at_lowest=8,
-    ...     brake_torque="120 kN*m", rotating_mass="1500 tonne",
-    ... )
-    >>> device = rw.overtravel.Device(
-    ...     "toggle valve", "drum wraps", crown="31 m", floor="-0.5 m", reaction_time="0.6 s"
-    ... )
-    >>> effect = rw.overtravel.slip_cut_effect(hoist, device, slipped="60 ft", cut="80 ft")
-    >>> print(f"{effect.fixed_crown.magnitude:.2f} m, {effect.counted_crown.magnitude:.2f} m")
-    31.61 m, 30.85 m
-    """
-    where = "overtravel.slip_cut_effect"
-    slip = float(to_si(where, "slipped", slipped, "length"))
-    off = float(to_si(where, "cut", cut, "length"))
-    drum, lines = hoist.drum._drum(), float(hoist.reeving.lines)
-    before = hoist.wraps_at_lowest
-    after = float(drum.place(float(drum.length_of(before)) + slip - off)[2])
-    at = _core.overtravel.wraps_at_height
-    height = _core.overtravel.height_at_wraps
-    heights = np.array([device.crown_si, device.floor_si])
-    wraps = at(drum, lines, before, heights)
-    fixed = height(drum, lines, after, wraps)
-    counted = height(drum, lines, after, wraps - before + after)
-    return SlipCutEffect(before, after, *map(float, fixed), *map(float, counted))

@@ -123,17 +123,24 @@ class BrakedHoist:
             self._decelerations(direction, load, self._layers(height)), "acceleration"
         )
 
+    def _radius(self, layer: Any) -> Any:
+        """Radius of the rope in a layer, m."""
+        drum = self.drum
+        first = 0.5 * (drum.barrel_diameter_si + drum.rope_diameter_si)
+        return first + (layer - 1.0) * drum.layer_height * drum.rope_diameter_si
+
+    def _static_torque(self, load: Any, layer: Any) -> Any:
+        """Torque of a load at rest at the drum, N m."""
+        return np.asarray(load) / self.reeving.lines * self._radius(layer)
+
     def _decelerations(self, direction: Direction, load: Any, layer: Any) -> Any:
         """Decelerations for SI loads and layers, brought to one shape."""
         load, layer = np.broadcast_arrays(np.asarray(load, float), np.asarray(layer, float))
         tension = np.asarray(
             self.reeving.tensions(to_quantity(load, "force"), direction).fast_line.magnitude
         )
-        drum = self.drum
-        half = 0.5 * drum.rope_diameter_si
-        first = 0.5 * drum.barrel_diameter_si + half
-        radius = first + (layer - 1.0) * drum.layer_height * drum.rope_diameter_si
-        turning = self.rotating_mass_si * (first / radius) ** 2
+        radius = self._radius(layer)
+        turning = self.rotating_mass_si * (self._radius(1.0) / radius) ** 2
         function = getattr(_core.brake, f"{direction}_deceleration")
         return function(
             self.brake_torque_si,

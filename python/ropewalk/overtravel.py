@@ -9,13 +9,7 @@ where it stands, and licensed practice.
 
 from __future__ import annotations
 
-from ropewalk._overtravel_check import (
-    Finding,
-    OvertravelCheck,
-    SlipCutEffect,
-    check_campaign,
-    slip_cut_effect,
-)
+from ropewalk._overtravel_check import Finding, OvertravelCheck, check_campaign
 from ropewalk._overtravel_formulas import (
     allowed_speed,
     counted_height,
@@ -25,6 +19,7 @@ from ropewalk._overtravel_formulas import (
     wraps_at_height,
 )
 from ropewalk._overtravel_hoist import BrakedHoist, Device, stopping_envelope
+from ropewalk._overtravel_slip import SlipCutEffect, slip_cut_effect
 
 __all__ = [
     "BrakedHoist",

@@ -6,6 +6,7 @@ import math
 import pickle
 from typing import Any
 
+import numpy as np
 import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
@@ -141,6 +142,53 @@ def test_a_block_hoisted_fast_goes_slack() -> None:
     )
     assert hard.rigid().deceleration_si > 9.80665
     assert hard.on_line("15 MN/m").slack
+
+
+@pytest.mark.parametrize("speed", [1.5, 3.0])
+def test_a_block_thrown_up_falls_back_into_the_line(speed: float) -> None:
+    one = stop(
+        "hoisting",
+        hook_load="200 kN",
+        rotating_mass="20 tonne",
+        delay="0 s",
+        build_up="0 s",
+        travel_speed=rw.Q(speed, "m/s"),
+    )
+    found = one.on_line("15 MN/m")
+    assert found.slack
+    # From where the drum stands it is a free flight and a mass on a spring.
+    start = int(np.argmax(found.drum_speed_si == 0.0))
+    state = [found.block_travel_si[start], found.block_speed_si[start]]
+
+    def force(block: Any) -> Any:
+        return np.maximum(0.0, 2e5 - 15e6 * (block - found.drum_travel_si[start]))
+
+    done = integrate.solve_ivp(
+        lambda _, y: [y[1], -(2e5 - force(y[0])) / (2e5 / 9.80665)],
+        (0.0, 2.0),
+        state,
+        max_step=1e-3,
+        rtol=1e-9,
+    )
+    assert found.peak_factor == pytest.approx(float(force(done.y[0]).max()) / 2e5, rel=1e-3)
+    assert found.peak_factor > 3.0
+
+
+def test_a_load_at_rest_falls_when_nothing_holds_it() -> None:
+    rest = {"delay": "0.6 s", "delay_torque": "0 N*m"}
+    still = stop(travel_speed="0 m/s", **rest).rigid()
+    creeping = stop(travel_speed="1e-6 m/s", **rest).rigid()
+    assert still.distance_si > 0.1
+    assert still.distance_si == pytest.approx(creeping.distance_si, rel=1e-4)
+    assert not stop(travel_speed="0 m/s", brake_torque="0 N*m", **rest).rigid().stops
+
+
+def test_the_friction_of_the_sheaves_does_not_hold_at_rest() -> None:
+    # 1500 kN on ten lines at 0.45 m: 67.5 kN m at rest, less while lowering.
+    found = stop(brake_torque="60 kN*m").rigid()
+    assert found.stops
+    assert found.holding_factor == pytest.approx(60.0 / 67.5)
+    assert "does not hold it" in str(found)
 
 
 def test_a_stop_says_what_is_wrong() -> None:

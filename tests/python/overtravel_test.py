@@ -189,6 +189,14 @@ def test_what_is_wrong_is_a_finding(devices: Any, of: Any, options: Any, kind: s
     assert all(finding.text for finding in found.findings)
 
 
+def test_a_brake_must_hold_what_it_has_stopped() -> None:
+    # Up, gravity stops the block without any brake; then the string falls back.
+    found = check(strokes("3000 kN"), hoist(brake_torque="0 N*m"), [device()])
+    holding = [one for one in found.findings if one.kind == "does not hold"]
+    assert holding
+    assert "kN*m at rest" in holding[0].text
+
+
 def test_wrong_devices_are_refused() -> None:
     with pytest.raises(InadmissibleError, match="devices is empty"):
         check(strokes(), hoist(), [])

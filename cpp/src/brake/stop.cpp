@@ -43,7 +43,9 @@ struct Phase {
   }
   /// First t > 0 with speed 0, or never. The brake only grows: jerk ≤ 0.
   [[nodiscard]] double standstill() const noexcept {
-    if (speed == 0.0) return 0.0;
+    // From rest it stands only if it is held; what nothing holds starts to move.
+    if (speed == 0.0 && (acceleration < 0.0 || (acceleration == 0.0 && jerk < 0.0))) return 0.0;
+    if (speed == 0.0 && jerk == 0.0) return never;
     if (jerk == 0.0) return acceleration < 0.0 ? -speed / acceleration : never;
     const double root = std::sqrt(acceleration * acceleration - 2.0 * jerk * speed);
     // Of the two forms of the quadratic's root the one that adds.
@@ -235,6 +237,7 @@ ElasticStop elastic_stop(const Stop& stop, const ElasticLine& line, Time time_li
   double t = 0.0;
   double grip = 1.0;        // sliding the way it went
   double stood_at = never;  // when the drum last came to stand
+  double slack_at = 0.0;    // when the line last hung slack
   record(course, motion, t, s);
   for (const double end : ends) {
     const bool in_delay = end == motion.delay && t < motion.delay;
@@ -265,7 +268,12 @@ ElasticStop elastic_stop(const Stop& stop, const ElasticLine& line, Time time_li
       t = t + h >= std::min(end, last) ? std::min(end, last) : t + h;
       s = next;
       record(course, motion, t, s);
-      if (grip == 0.0 && t >= motion.delay + motion.build_up && t > stood_at + 1.25 * swing) break;
+      // A block that is thrown up falls back into the line, which then peaks.
+      if (motion.hook_force(s) == 0.0) slack_at = t;
+      if (grip == 0.0 && t >= motion.delay + motion.build_up &&
+          t > std::max(stood_at, slack_at) + 1.25 * swing) {
+        break;
+      }
     }
   }
   const auto [least, peak] =
