@@ -160,7 +160,20 @@ class HookBounce:
 
     @property
     def jump(self) -> Quantity:
-        """From the beginning to the highest point: how far the pin clears the box."""
+        """From the beginning to the highest point: how far the pin clears the box.
+
+        Raises
+        ------
+        InadmissibleError
+            If the spring goes slack on the way: what it carries then flies higher than this.
+        """
+        if self.goes_slack:
+            where = "suspension.HookBounce.jump"
+            text = (
+                "overpull throws the weight up so far that the spring goes slack, which is outside "
+                "the model: the true jump is larger"
+            )
+            raise InadmissibleError(f"{where}(): {text}", where, "overpull")
         return to_quantity(self._bounce.highest - self._values["start"], "length")
 
     @property

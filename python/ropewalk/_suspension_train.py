@@ -183,7 +183,7 @@ class Suspension:
 
     - the mast is rated in W itself, for the lines strung,
     - the crown block carries W, the fast line and the dead line,
-    - the line carries the fast-line tension,
+    - the line carries its largest tension: that of the fast line, of the dead end while lowering,
     - a part that hangs carries W less the weight of all that hangs above it: it is counted with
       its own weight, so that the traveling block carries W.
 
@@ -193,7 +193,7 @@ class Suspension:
         From the traveling block down.
     crown_block, mast, line : force, optional
         Rating of the crown block; static hook load rating of the mast at the lines strung
-        (`ropewalk.mast.rating_at_lines`); largest fast-line tension allowed, breaking force over
+        (`ropewalk.mast.rating_at_lines`); largest tension of the line allowed, breaking force over
         the design factor asked for. Left out where they are not known.
 
     Raises
@@ -285,10 +285,17 @@ class Suspension:
     def _parts(self, reeving: Reeving, motion: Motion) -> list[tuple[str, float, float, float]]:
         """Name, rating, multiple of the hook load and weight above, as the core takes them."""
         of_one_newton = reeving.tensions(to_quantity(1.0, "force"), motion)
+        # Hoisting it is the fast line; lowering, the friction of the sheaves loads the dead end.
+        tightest = max(
+            float(of_one_newton.fast_line_si),
+            float(of_one_newton.fast_line_at_crown_si),
+            float(of_one_newton.dead_line_si),
+            float(of_one_newton.lines_si.max()),
+        )
         fixed = (
             ("mast", self.mast_si, 1.0),
             ("crown block", self.crown_block_si, float(of_one_newton.crown_load_si)),
-            ("drilling line", self.line_si, float(of_one_newton.fast_line_si)),
+            ("drilling line", self.line_si, tightest),
         )
         parts = [(name, rating, of, 0.0) for name, rating, of in fixed if rating is not None]
         above = 0.0

@@ -103,10 +103,15 @@ def test_crown_and_line_see_the_reeving() -> None:
         assert margins.names[:3] == ("mast", "crown block", "drilling line")
         assert_close(margins.load[0], "400 kip")
         assert_close(margins.load[1], tensions.crown_load)
-        assert_close(margins.load[2], tensions.fast_line)
+        ends = (tensions.fast_line_si, tensions.dead_line_si)
+        assert margins.load_si[2] == pytest.approx(max(*ends, tensions.lines_si.max()))
     static = suspension.margins("400 kip", TEN_LINES, "static")
     assert_close(static.load[1], "480 kip")
     assert_close(static.load[2], "40 kip")
+    # Lowering, the dead end has W K^9 (K - 1)/(K^10 - 1).
+    lowering = suspension.margins("400 kip", TEN_LINES, "lowering")
+    k = 1.04
+    assert_close(lowering.load[2], rw.Q(400 * k**9 * (k - 1) / (k**10 - 1), "kip"))
 
 
 @given(st.floats(1.0, 3000.0))

@@ -15,8 +15,9 @@ namespace ropewalk::suspension {
 ///   load = multiple · W − weight_above
 ///
 /// For the mast the multiple is 1, for the crown block (W + fast line + dead line)/W, for the
-/// drilling line fast line/W. What hangs on the lines carries W less the weight of all that hangs
-/// above it: a part is counted with its own weight, so that the traveling block carries W.
+/// drilling line its largest tension/W. What hangs on the lines carries W less the weight of all
+/// that hangs above it: a part is counted with its own weight, so that the traveling block carries
+/// W.
 struct Part {
   std::string name;
   Force rating;
