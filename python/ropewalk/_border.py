@@ -76,6 +76,15 @@ def to_si(where: str, name: str, value: Any, role: Role | str) -> Any:
         raise UnitError(f"{where}(): {problem}", where, name) from None
 
 
+def to_one(where: str, name: str, value: Any, role: Role | str) -> float:
+    """SI number of one argument that is one value; an array is refused."""
+    number = to_si(where, name, value, role)
+    if np.ndim(number):
+        text = f"{name} must be one value, got an array of shape {np.shape(number)}"
+        raise InadmissibleError(f"{where}(): {text}", where, name)
+    return float(number)
+
+
 def to_count(where: str, name: str, value: Any) -> int:
     """Whole number of one argument, refused if it is not whole."""
     number = to_si(where, name, value, "count")

@@ -8,7 +8,7 @@ from typing import Any, Literal
 import numpy as np
 
 from ropewalk import _core
-from ropewalk._border import Quantity, QuantityLike, to_quantity, to_si
+from ropewalk._border import Quantity, QuantityLike, to_one, to_quantity, to_si
 from ropewalk._brake_stop import CAUTION
 from ropewalk.errors import InadmissibleError
 
@@ -198,13 +198,7 @@ def _together(first: str, one: Any, second: str, other: Any) -> None:
 
 
 def _one(name: str, value: Any, role: str, absent: float) -> float:
-    if value is None:
-        return absent
-    number = to_si(_WHERE, name, value, role)
-    if np.ndim(number):
-        text = f"{name} must be one value, got {np.size(number)}"
-        raise InadmissibleError(f"{_WHERE}(): {text}", _WHERE, name)
-    return float(number)
+    return absent if value is None else to_one(_WHERE, name, value, role)
 
 
 def _finding(record: dict[str, Any], load: float) -> str:

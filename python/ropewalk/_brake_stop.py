@@ -10,7 +10,7 @@ import numpy as np
 import numpy.typing as npt
 
 from ropewalk import _core
-from ropewalk._border import NumberLike, Quantity, QuantityLike, to_quantity, to_si
+from ropewalk._border import NumberLike, Quantity, QuantityLike, to_one, to_quantity, to_si
 from ropewalk.errors import InadmissibleError
 
 if TYPE_CHECKING:
@@ -220,7 +220,7 @@ class Stop:
         if direction not in ("hoisting", "lowering"):
             text = f"direction must be 'hoisting' or 'lowering', got {direction!r}"
             raise InadmissibleError(f"{_WHERE}(): {text}", _WHERE, "direction")
-        radius = _one("drum_radius", drum_radius, "length")
+        radius = to_one(_WHERE, "drum_radius", drum_radius, "length")
         if not 0.0 < radius <= 20.0:
             text = f"drum_radius = {radius:g} m is outside (0, 20] m (ropewalk's guard)"
             raise InadmissibleError(f"{_WHERE}(): {text}", _WHERE, "drum_radius")
@@ -228,17 +228,17 @@ class Stop:
         drum_load = reeving.tensions(hook_load, direction).fast_line.m_as("N") * reeving.lines
         held = drum_load
         if delay_torque is not None:
-            held = _one("delay_torque", delay_torque, "torque") * to_hook
+            held = to_one(_WHERE, "delay_torque", delay_torque, "torque") * to_hook
         values: dict[str, Any] = {
             "direction": direction,
-            "travel_speed_si": _one("travel_speed", travel_speed, "speed"),
-            "hook_load_si": _one("hook_load", hook_load, "force"),
+            "travel_speed_si": to_one(_WHERE, "travel_speed", travel_speed, "speed"),
+            "hook_load_si": to_one(_WHERE, "hook_load", hook_load, "force"),
             "drum_load_si": float(drum_load),
             "delay_force_si": float(held),
-            "brake_force_si": _one("brake_torque", brake_torque, "torque") * to_hook,
-            "delay_si": _one("delay", delay, "time"),
-            "build_up_si": _one("build_up", build_up, "time"),
-            "rotating_mass_si": _one("rotating_mass", rotating_mass, "mass"),
+            "brake_force_si": to_one(_WHERE, "brake_torque", brake_torque, "torque") * to_hook,
+            "delay_si": to_one(_WHERE, "delay", delay, "time"),
+            "build_up_si": to_one(_WHERE, "build_up", build_up, "time"),
+            "rotating_mass_si": to_one(_WHERE, "rotating_mass", rotating_mass, "mass"),
         }
         _core.brake.rigid_stop(*values.values())  # says what is wrong, if anything is
         for name, value in values.items():
@@ -302,14 +302,6 @@ class Stop:
             slack=record["least"] <= 0.0,
             **{f"{name}_si": value for name, value in record.items()},
         )
-
-
-def _one(name: str, value: Any, role: str) -> float:
-    number = to_si(_WHERE, name, value, role)
-    if np.ndim(number):
-        text = f"{name} must be one value, got {np.size(number)}"
-        raise InadmissibleError(f"{_WHERE}(): {text}", _WHERE, name)
-    return float(number)
 
 
 def _finding(stop: Stop, record: dict[str, Any], factor: float) -> str:

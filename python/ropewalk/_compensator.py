@@ -13,8 +13,8 @@ from ropewalk._border import (
     QuantityLike,
     arguments,
     to_count,
+    to_one,
     to_quantity,
-    to_si,
 )
 from ropewalk._compensator_bands import BitWeightBand, LoadBand, RopeMotion
 from ropewalk._names import to_name
@@ -96,15 +96,17 @@ class Compensator:
         if place not in _MOUNTINGS:
             text = f"mounting must be 'block' or 'crown', got {mounting!r}"
             raise UnknownEntryError(f"{_WHERE}(): {text}", _WHERE, "mounting")
-        rating = None if rated_load is None else _one("rated_load", rated_load, "force")
+        rating = None if rated_load is None else to_one(_WHERE, "rated_load", rated_load, "force")
         values = {
             "mounting": place,
-            "stroke_si": _one("stroke", stroke, "length"),
-            "effective_area_si": _one("effective_area", effective_area, "area"),
-            "gas_volume_si": _one("gas_volume", gas_volume, "volume"),
-            "polytropic_exponent": _one("polytropic_exponent", polytropic_exponent, "number"),
-            "seal_friction": _one("seal_friction", seal_friction, "number"),
-            "moving_mass_si": _one("moving_mass", moving_mass, "mass"),
+            "stroke_si": to_one(_WHERE, "stroke", stroke, "length"),
+            "effective_area_si": to_one(_WHERE, "effective_area", effective_area, "area"),
+            "gas_volume_si": to_one(_WHERE, "gas_volume", gas_volume, "volume"),
+            "polytropic_exponent": to_one(
+                _WHERE, "polytropic_exponent", polytropic_exponent, "number"
+            ),
+            "seal_friction": to_one(_WHERE, "seal_friction", seal_friction, "number"),
+            "moving_mass_si": to_one(_WHERE, "moving_mass", moving_mass, "mass"),
             "rated_load_si": rating,
         }
         for name, value in values.items():
@@ -322,16 +324,6 @@ class Compensator:
             )
             roll = _core.compensator.swing_arm_roll(diameter, arm, travel)
         return RopeMotion(change / strung, 0.0, roll)
-
-
-def _one(name: str, value: Any, role: str) -> float:
-    """One number; an array is no compensator."""
-    number = to_si(_WHERE, name, value, role)
-    try:
-        return float(number)
-    except TypeError:
-        text = f"{name} must be one value, got an array"
-        raise InadmissibleError(f"{_WHERE}(): {text}", _WHERE, name) from None
 
 
 def _within(

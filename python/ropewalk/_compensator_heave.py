@@ -11,7 +11,15 @@ import numpy as np
 import numpy.typing as npt
 
 from ropewalk import _core
-from ropewalk._border import NumberLike, Quantity, QuantityLike, arguments, to_quantity, to_si
+from ropewalk._border import (
+    NumberLike,
+    Quantity,
+    QuantityLike,
+    arguments,
+    to_one,
+    to_quantity,
+    to_si,
+)
 from ropewalk._face import Policy, check_options
 from ropewalk.errors import InadmissibleError, ValidityError, ValidityWarning
 
@@ -61,13 +69,13 @@ class SeaState:
         peak_factor: NumberLike | None = None,
     ) -> None:
         where = "compensator.SeaState"
-        height = _one(where, "significant_height", significant_height, "length")
-        period = _one(where, "peak_period", peak_period, "time")
+        height = to_one(where, "significant_height", significant_height, "length")
+        period = to_one(where, "peak_period", peak_period, "time")
         by_steepness = _core.compensator.peak_factor(height, period)
         factor = (
             by_steepness
             if peak_factor is None
-            else _one(where, "peak_factor", peak_factor, "number")
+            else to_one(where, "peak_factor", peak_factor, "number")
         )
         _core.compensator.jonswap_normalizer(factor, outside_validity="ignore")
         object.__setattr__(self, "significant_height_si", height)
@@ -178,7 +186,7 @@ class HeaveOperator:
     @classmethod
     def constant(cls, ratio: NumberLike = 1.0) -> HeaveOperator:
         """Give all waves the same ratio; 1 gives the sea itself."""
-        value = _one("compensator.HeaveOperator.constant", "ratio", ratio, "number")
+        value = to_one("compensator.HeaveOperator.constant", "ratio", ratio, "number")
         return cls("constant", (value,), _core.compensator.HeaveOperator.constant(value))
 
     def __reduce__(self) -> Any:
@@ -346,11 +354,3 @@ def report(where: str, found: list[tuple[str, str]], outside_validity: Policy) -
     if outside_validity == "raise":
         raise ValidityError(text, where, found[0][0])
     warnings.warn(text, ValidityWarning, stacklevel=3)
-
-
-def _one(where: str, name: str, value: Any, role: str) -> float:
-    number = to_si(where, name, value, role)
-    if np.ndim(number):
-        text = f"{name} must be one value, got an array"
-        raise InadmissibleError(f"{where}(): {text}", where, name)
-    return float(number)

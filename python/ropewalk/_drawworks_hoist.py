@@ -8,9 +8,17 @@ from typing import TYPE_CHECKING, Any
 import numpy as np
 
 from ropewalk import _core
-from ropewalk._border import NumberLike, Quantity, QuantityLike, to_count, to_quantity, to_si
+from ropewalk._border import (
+    NumberLike,
+    Quantity,
+    QuantityLike,
+    to_count,
+    to_one,
+    to_quantity,
+    to_si,
+)
 from ropewalk._drawworks_drive import Drive
-from ropewalk._drawworks_machine import Drawworks, one
+from ropewalk._drawworks_machine import Drawworks
 from ropewalk._drawworks_stroke import Limits, Stroke, StrokeCurve
 from ropewalk.drum import Drum
 from ropewalk.errors import InadmissibleError
@@ -108,11 +116,11 @@ class Hoist:
             "drawworks": drawworks,
             "reeving": reeving,
             "drum": drum,
-            "wraps_at_lowest": one(_WHERE, "wraps_at_lowest", wraps_at_lowest, "number"),
+            "wraps_at_lowest": to_one(_WHERE, "wraps_at_lowest", wraps_at_lowest, "number"),
             "line_limit_si": (
-                None if line_limit is None else one(_WHERE, "line_limit", line_limit, "force")
+                None if line_limit is None else to_one(_WHERE, "line_limit", line_limit, "force")
             ),
-            "sheave_mass_si": one(_WHERE, "sheave_mass", sheave_mass, "mass"),
+            "sheave_mass_si": to_one(_WHERE, "sheave_mass", sheave_mass, "mass"),
         }
         for name, value in values.items():
             object.__setattr__(self, name, value)
@@ -147,7 +155,7 @@ class Hoist:
 
     def layer_at(self, block_height: QuantityLike) -> int:
         """Layer the fast line runs onto with the block at a height above its lowest position."""
-        height = one(f"{_WHERE}.layer_at", "block_height", block_height, "length")
+        height = to_one(f"{_WHERE}.layer_at", "block_height", block_height, "length")
         return int(self._hoist().layer_at(height))
 
     def drive(self, gear: int, layer: int, *, overload: bool = False) -> Drive:
@@ -260,8 +268,8 @@ class Hoist:
         """
         where = f"{_WHERE}.motor_torque"
         found = self._hoist().motor_torque(
-            one(where, "hook_load", hook_load, "force"),
-            one(where, "acceleration", acceleration, "acceleration"),
+            to_one(where, "hook_load", hook_load, "force"),
+            to_one(where, "acceleration", acceleration, "acceleration"),
             *_numbers("motor_torque", gear, layer),
         )
         return to_quantity(found, "torque")
@@ -328,7 +336,7 @@ class Hoist:
             Points in each part of the stroke in which one thing governs.
         """
         arguments = self._stroke_arguments("curve", travel, limits, motion, base_height, gear)
-        load = one(f"{_WHERE}.curve", "hook_load", hook_load, "force")
+        load = to_one(f"{_WHERE}.curve", "hook_load", hook_load, "force")
         count = max(2, min(to_count(f"{_WHERE}.curve", "points", points), 10_000))
         columns = self._hoist().stroke_curve(hook_load=load, points_per_piece=count, **arguments)
         return StrokeCurve(**{f"{k}_si" if k != "layer" else k: v for k, v in columns.items()})
@@ -352,8 +360,8 @@ class Hoist:
         up = motion == "hoisting"
         return {
             "up": up,
-            "base_height": one(where, "base_height", base_height, "length"),
-            "travel": one(where, "travel", travel, "length"),
+            "base_height": to_one(where, "base_height", base_height, "length"),
+            "travel": to_one(where, "travel", travel, "length"),
             "speed": limits.speed_si if up else limits.lowering_speed_si,
             "acceleration": limits.acceleration_si,
             "deceleration": limits.deceleration_si,

@@ -6,21 +6,17 @@ from collections.abc import Iterable
 from dataclasses import dataclass, fields
 from typing import Any
 
-import numpy as np
-
-from ropewalk._border import NumberLike, Quantity, QuantityLike, to_count, to_quantity, to_si
+from ropewalk._border import (
+    NumberLike,
+    Quantity,
+    QuantityLike,
+    to_count,
+    to_one,
+    to_quantity,
+)
 from ropewalk.errors import InadmissibleError
 
 __all__ = ["Drawworks", "Gear", "Motors"]
-
-
-def one(where: str, name: str, value: Any, role: str) -> float:
-    """SI number of an argument that can be one value only."""
-    number = to_si(where, name, value, role)
-    if np.ndim(number):
-        text = f"{name} must be one value, got an array of shape {np.shape(number)}"
-        raise InadmissibleError(f"{where}(): {text}", where, name)
-    return float(number)
 
 
 def _set(owner: Any, **values: Any) -> None:
@@ -97,11 +93,11 @@ class Motors:
         _set(
             self,
             count=max(-1, min(to_count(where, "count", count), 2**31 - 1)),
-            power_si=one(where, "power", power, "power"),
-            base_speed_si=one(where, "base_speed", base_speed, "angular_velocity"),
-            top_speed_si=one(where, "top_speed", top_speed, "angular_velocity"),
-            inertia_si=one(where, "inertia", inertia, "moment_of_inertia"),
-            overload=one(where, "overload", overload, "number"),
+            power_si=to_one(where, "power", power, "power"),
+            base_speed_si=to_one(where, "base_speed", base_speed, "angular_velocity"),
+            top_speed_si=to_one(where, "top_speed", top_speed, "angular_velocity"),
+            inertia_si=to_one(where, "inertia", inertia, "moment_of_inertia"),
+            overload=to_one(where, "overload", overload, "number"),
         )
 
     def __repr__(self) -> str:
@@ -149,9 +145,9 @@ class Gear:
         where = "drawworks.Gear"
         _set(
             self,
-            ratio=one(where, "ratio", ratio, "number"),
-            efficiency=one(where, "efficiency", efficiency, "number"),
-            inertia_si=one(where, "inertia", inertia, "moment_of_inertia"),
+            ratio=to_one(where, "ratio", ratio, "number"),
+            efficiency=to_one(where, "efficiency", efficiency, "number"),
+            inertia_si=to_one(where, "inertia", inertia, "moment_of_inertia"),
         )
 
     def __repr__(self) -> str:
@@ -212,8 +208,8 @@ class Drawworks:
             self,
             motors=motors,
             gears=chosen,
-            drum_efficiency=one(where, "drum_efficiency", drum_efficiency, "number"),
-            drum_inertia_si=one(where, "drum_inertia", drum_inertia, "moment_of_inertia"),
+            drum_efficiency=to_one(where, "drum_efficiency", drum_efficiency, "number"),
+            drum_inertia_si=to_one(where, "drum_inertia", drum_inertia, "moment_of_inertia"),
         )
 
     def __repr__(self) -> str:

@@ -9,8 +9,7 @@ from typing import Any
 import numpy as np
 import numpy.typing as npt
 
-from ropewalk._border import Quantity, QuantityLike, to_quantity
-from ropewalk._drawworks_machine import one
+from ropewalk._border import Quantity, QuantityLike, to_one, to_quantity
 
 __all__ = ["Limits", "Stroke", "StrokeCurve"]
 
@@ -55,20 +54,20 @@ class Limits:
         overload: bool = False,
     ) -> None:
         where = "drawworks.Limits"
-        up = one(where, "speed", speed, "speed")
-        start = one(where, "acceleration", acceleration, "acceleration")
+        up = to_one(where, "speed", speed, "speed")
+        start = to_one(where, "acceleration", acceleration, "acceleration")
         values = {
             "speed_si": up,
             "acceleration_si": start,
             "deceleration_si": (
                 start
                 if deceleration is None
-                else one(where, "deceleration", deceleration, "acceleration")
+                else to_one(where, "deceleration", deceleration, "acceleration")
             ),
             "lowering_speed_si": (
                 up
                 if lowering_speed is None
-                else one(where, "lowering_speed", lowering_speed, "speed")
+                else to_one(where, "lowering_speed", lowering_speed, "speed")
             ),
             "overload": bool(overload),
         }

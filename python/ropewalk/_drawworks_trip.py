@@ -7,8 +7,7 @@ from typing import TYPE_CHECKING
 
 import numpy as np
 
-from ropewalk._border import NumberLike, Quantity, QuantityLike, to_quantity
-from ropewalk._drawworks_machine import one
+from ropewalk._border import NumberLike, Quantity, QuantityLike, to_one, to_quantity
 from ropewalk.errors import InadmissibleError
 
 if TYPE_CHECKING:
@@ -201,17 +200,17 @@ def trip(
     78
     """
     where = "drawworks.trip"
-    from_depth = one(where, "depth", depth, "length")
-    stand = one(where, "stand_length", stand_length, "length")
+    from_depth = to_one(where, "depth", depth, "length")
+    stand = to_one(where, "stand_length", stand_length, "length")
     if not (stand > 0.0 and 0.0 < from_depth < 1e5 * stand):
         text = f"depth = {from_depth!r} m must be some stands of stand_length = {stand!r} m"
         raise InadmissibleError(f"{where}(): {text}", where, "depth")
     stands = int(np.ceil(from_depth / stand - 1e-9))
     weight = np.asarray(string.weight_in_mud_si(from_depth - stand * np.arange(stands)))
-    block = one(where, "block_weight", block_weight, "force")
+    block = to_one(where, "block_weight", block_weight, "force")
     up, down = (
-        one(where, "drag_up", drag_up, "number"),
-        one(where, "drag_down", drag_down, "number"),
+        to_one(where, "drag_up", drag_up, "number"),
+        to_one(where, "drag_down", drag_down, "number"),
     )
     return trip_of_loads(
         hoist,
@@ -220,8 +219,8 @@ def trip(
         block=block,
         stand_length=stand,
         limits=limits,
-        connection_time=one(where, "connection_time", connection_time, "time"),
-        base_height=one(where, "base_height", base_height, "length"),
+        connection_time=to_one(where, "connection_time", connection_time, "time"),
+        base_height=to_one(where, "base_height", base_height, "length"),
     )
 
 

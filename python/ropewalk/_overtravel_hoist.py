@@ -125,9 +125,9 @@ class BrakedHoist:
 
     def _radius(self, layer: Any) -> Any:
         """Radius of the rope in a layer, m."""
-        drum = self.drum
-        first = 0.5 * (drum.barrel_diameter_si + drum.rope_diameter_si)
-        return first + (layer - 1.0) * drum.layer_height * drum.rope_diameter_si
+        layers = range(1, self.drum.layers + 1)
+        radii = np.array([self.drum.lap_length(one).magnitude for one in layers]) / (2.0 * np.pi)
+        return radii[np.asarray(layer, dtype=int) - 1]
 
     def _static_torque(self, load: Any, layer: Any) -> Any:
         """Torque of a load at rest at the drum, N m."""

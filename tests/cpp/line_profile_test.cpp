@@ -22,8 +22,8 @@ TEST(TravelProfileTest, TwoStrokesByHand) {
   ASSERT_EQ(profile.heights().size(), 4U);
   for (std::size_t i = 0; i < 4; ++i) {
     EXPECT_EQ(profile.heights()[i], heights[i]);
-    EXPECT_EQ(profile.piece(0, i).up, up[i]);
-    EXPECT_EQ(profile.piece(0, i).down, down[i]);
+    EXPECT_EQ(profile.pieces(0)[i].up, up[i]);
+    EXPECT_EQ(profile.pieces(0)[i].down, down[i]);
   }
 }
 

@@ -172,7 +172,7 @@ def trip(
     """
     if operation.string is None or operation.stand_length <= 0.0:
         raise RigFileError(f"{operation.title}: no stands of a string move in this operation")
-    from ropewalk._drawworks_machine import one
+    from ropewalk._border import to_one
     from ropewalk._drawworks_trip import trip_of_loads
     from ropewalk.rig.plan import trip_strokes
 
@@ -184,6 +184,6 @@ def trip(
         block=loads.block,
         stand_length=operation.stand_length,
         limits=limits,
-        connection_time=one("rig.trip", "connection_time", connection_time, "time"),
+        connection_time=to_one("rig.trip", "connection_time", connection_time, "time"),
         base_height=operation.base_height,
     )

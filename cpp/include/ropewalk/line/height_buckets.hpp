@@ -11,7 +11,7 @@ namespace ropewalk::line {
 class HeightBuckets {
  public:
   HeightBuckets() = default;
-  /// As many buckets as make about two of the `heights` fall into each.
+  /// More buckets than there are `heights`, so that most hold one or none.
   HeightBuckets(double lowest, double highest, std::size_t heights) noexcept
       : count_(std::bit_ceil(heights + 1)),
         lowest_(lowest),

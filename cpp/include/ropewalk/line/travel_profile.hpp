@@ -48,11 +48,7 @@ class TravelProfile {
   [[nodiscard]] std::span<const double> heights() const noexcept { return heights_.span(); }
   /// Whether there are steps and a `Finder`.
   [[nodiscard]] bool can_look_up() const noexcept { return heights_.size() > most_walked; }
-  /// As many as heights; the last has nothing above it.
-  [[nodiscard]] const Piece& piece(std::size_t group, std::size_t i) const noexcept {
-    return can_look_up() ? steps_[group].data()[i].piece : pieces_[group].data()[i];
-  }
-  /// Only if nothing can be looked up.
+  /// As many as heights, the last with nothing above it; only if nothing can be looked up.
   [[nodiscard]] std::span<const Piece> pieces(std::size_t group) const noexcept {
     return pieces_[group].span();
   }

@@ -9,6 +9,7 @@
 
 #include "ropewalk/base/model.hpp"
 #include "ropewalk/base/parameters.hpp"
+#include "ropewalk/dynamics/stiffness.hpp"
 
 namespace ropewalk::suspension {
 
@@ -56,8 +57,7 @@ struct BounceFrequency {
   static constexpr std::tuple parameters{argument::spring_rate, argument::sprung_weight};
 
   static Frequency formula(ForcePerLength spring_rate, Force sprung_weight) noexcept {
-    const double mass = to_si(sprung_weight) / to_si(standard_gravity);
-    return from_si<Frequency>(std::sqrt(to_si(spring_rate) / mass) / (2.0 * pi));
+    return dynamics::NaturalFrequency::formula(sprung_weight, spring_rate);
   }
 };
 inline constexpr Model<BounceFrequency> bounce_frequency{};
