@@ -20,6 +20,7 @@ __all__ = ["Anchor", "AnchorCheck", "WeightIndicator", "check_anchor"]
 
 _INDICATOR = "deadline.WeightIndicator"
 _ANCHOR = "deadline.Anchor"
+_WORKING_STRENGTH_RULES = "Wyoming servicing"
 
 
 @dataclass(frozen=True, init=False, slots=True)
@@ -28,7 +29,8 @@ class WeightIndicator:
 
     .. math:: W_\mathrm{ind} = N_\mathrm{set} T_\mathrm{dead}
 
-    At rest the trade takes all lines alike, so that it shows the hook load. While the blocks move,
+    At rest the trade takes all lines alike, so that it shows the hook load; how far that may be off
+    says `hook_load_at_rest`. While the blocks move,
     sheave friction makes it show less (hoisting) or more (lowering). The tensions are those of
     `Reeving.tensions`, each sheave by itself, the dead-line sheave fixed or turning as the reeving
     says.
@@ -113,6 +115,28 @@ class WeightIndicator:
         """
         shown = self._force("hook_load", "reading", reading)
         return to_quantity(shown / self.ratio(motion), "force", reading)
+
+    def hook_load_at_rest(self, reading: QuantityLike) -> tuple[Quantity, Quantity]:
+        """Least and largest hook load behind a reading at rest, one or many.
+
+        Blocks that have stopped keep friction in their sheaves, and nobody sees which way: the
+        tensions lie anywhere from those of lowering to those of hoisting. `hook_load` with
+        ``"static"`` is the custom of the trade, between the two.
+
+        Parameters
+        ----------
+        reading
+            What the indicator shows.
+
+        Examples
+        --------
+        >>> import ropewalk as rw
+        >>> indicator = rw.WeightIndicator(rw.Reeving(10, "roller"))
+        >>> least, largest = indicator.hook_load_at_rest("400 kip")
+        >>> print(f"{least.to('kip'):.0f} to {largest.to('kip'):.0f}")
+        337 kip to 480 kip
+        """
+        return self.hook_load(reading, "lowering"), self.hook_load(reading, "hoisting")
 
     def error_of(self, believed: WeightIndicator, motion: Motion) -> float:
         """Error of the hook load that is worked out with what is believed of this indicator.
@@ -247,11 +271,15 @@ class AnchorCheck:
         Pull at which the line slips through the anchor, N.
     breaking_force_si
         Of the line, N.
+    working_strength_si
+        Breaking force over the least design factor that any operation has in the rules that ask for
+        an anchor as strong as the working strength of the line, N.
     """
 
     pull_si: float
     capacity_si: float
     breaking_force_si: float
+    working_strength_si: float
 
     @property
     def margin(self) -> float:
@@ -264,13 +292,20 @@ class AnchorCheck:
         return self.capacity_si >= self.pull_si
 
     @property
+    def as_strong_as_the_line(self) -> bool:
+        """Whether the capacity is at least the working strength of the line."""
+        return self.capacity_si >= self.working_strength_si
+
+    @property
     def text(self) -> str:
         """The finding in one line, with its numbers."""
         word = "holds" if self.holds else "does not hold"
-        against = "above" if self.capacity_si >= self.breaking_force_si else "below"
+        working = "above" if self.as_strong_as_the_line else "below"
+        breaking = "above" if self.capacity_si >= self.breaking_force_si else "below"
         return (
             f"the anchor {word} the largest dead-line pull of {self.pull_si / 1e3:.0f} kN: it "
-            f"slips at {self.capacity_si / 1e3:.0f} kN, {against} the breaking force of the line, "
+            f"slips at {self.capacity_si / 1e3:.0f} kN, {working} the working strength of the "
+            f"line, {self.working_strength_si / 1e3:.0f} kN, and {breaking} its breaking force, "
             f"{self.breaking_force_si / 1e3:.0f} kN; the maker's manual and local rules come first"
         )
 
@@ -280,7 +315,8 @@ def check_anchor(rig: Rig) -> AnchorCheck:
 
     A regulation asks for an anchor at least as strong as the working strength of the line (Wyoming
     Administrative Code, OSHA oil and gas well servicing, 6-2(a)); what the working strength is, it
-    leaves to the reader.
+    leaves to the reader. Here it is the most that the least design factor of the same rules,
+    6-2(b), allows.
 
     Parameters
     ----------
@@ -308,8 +344,15 @@ def check_anchor(rig: Rig) -> AnchorCheck:
         rig.stuck_hook_load,
         *(one.heaviest_hook_load(rig.block.weight) for one in rig.operations),
     )
+    breaking_force = rig.rope.breaking_force.magnitude
+    least_factor = min(
+        row["value"]
+        for row in _core.design_factor.minimums()
+        if row["standard"] == _WORKING_STRENGTH_RULES
+    )
     return AnchorCheck(
         pull_si=share * largest,
         capacity_si=section.anchor.capacity_si,
-        breaking_force_si=rig.rope.breaking_force.magnitude,
+        breaking_force_si=breaking_force,
+        working_strength_si=breaking_force / least_factor,
     )

@@ -10,7 +10,7 @@ from typing import Any
 
 import numpy as np
 import pytest
-from hypothesis import given
+from hypothesis import given, settings
 from hypothesis import strategies as st
 from matplotlib.figure import Figure
 
@@ -184,10 +184,27 @@ def test_the_anchor_of_rig_7_holds_its_plan() -> None:
     assert check.holds
     assert check.margin > 1.0
     assert "holds the largest dead-line pull" in check.text
+    # Wyoming servicing rules, 6-2(b): 2 setting casing or pulling on stuck pipe, 3 otherwise.
+    assert check.working_strength_si == pytest.approx(rig.rope.breaking_force.m_as("N") / 2.0)
+    assert check.as_strong_as_the_line == (check.capacity_si >= check.working_strength_si)
+
+
+@settings(max_examples=30, deadline=None)
+@given(st.floats(1.0, 1.08), st.integers(2, 7), st.floats(0.0, 1.0))
+def test_at_rest_the_load_lies_between_the_bounds(k: float, pairs: int, share: float) -> None:
+    # Tensions at rest between those of lowering and hoisting, mixed at will, bear one load.
+    reeving = rw.Reeving(2 * pairs, k)
+    indicator = rw.WeightIndicator(reeving)
+    load = rw.Q(1000.0, "kN")
+    shown = (1.0 - share) * indicator.reading(load, "lowering") + share * indicator.reading(
+        load, "hoisting"
+    )
+    least, largest = indicator.hook_load_at_rest(shown)
+    assert least * (1.0 - 1e-12) <= load <= largest * (1.0 + 1e-12)
 
 
 def test_an_anchor_that_does_not_hold_is_a_finding() -> None:
-    check = rw.deadline.AnchorCheck(300e3, 200e3, 850e3)
+    check = rw.deadline.AnchorCheck(300e3, 200e3, 850e3, 425e3)
     assert not check.holds
     assert "does not hold" in check.text
     assert "200 kN" in check.text
