@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import copy
+import inspect
 import math
 from pathlib import Path
 from typing import Any
@@ -36,7 +37,25 @@ def hoist(**changed: Any) -> rw.overtravel.BrakedHoist:
 
 def device(name: str = "toggle", kind: Any = "drum wraps", **changed: Any) -> Any:
     values: dict[str, Any] = {"crown": "30 m", "floor": "-0.3 m", "reaction_time": "0.6 s"}
+    values["drive_acceleration"] = "0 m/s**2"
     return rw.overtravel.Device(name, kind, **{**values, **changed})
+
+
+def stop(load: Any, layer: int, delay_torque: Any, reaction: str = "0.6 s") -> rw.brake.Stop:
+    """Return the stop of `hoist` by the subject `brake`, which integrates forces of its own."""
+    first, radius = (DRUM.lap_length(one).m_as("m") / (2 * math.pi) for one in (1, layer))
+    return rw.brake.Stop(
+        "lowering",
+        "1.2 m/s",
+        load,
+        reeving=rw.Reeving(10, 1.04),
+        drum_radius=rw.Q(radius, "m"),
+        brake_torque="120 kN*m",
+        rotating_mass=rw.Q(1500.0 * (first / radius) ** 2, "tonne"),
+        delay=reaction,
+        build_up="0 s",
+        delay_torque=delay_torque,
+    )
 
 
 def strokes(load: Any = "400 kN") -> rw.Campaign:
@@ -69,27 +88,71 @@ def test_speed_and_distance_undo_each_other(v: float, t: float, d: float, a: flo
 
 def test_distance_is_that_of_the_rigid_stop() -> None:
     """A drive that keeps the speed, then a brake all at once: `brake.Stop` in closed form."""
-    one = hoist(wraps_at_lowest=8.0)
-    slow = one.deceleration("lowering", "800 kN", "0 m")
-    radius = DRUM.lap_length(1).m_as("m") / (2 * math.pi)
-    stop = rw.brake.Stop(
-        "lowering",
-        "1.2 m/s",
-        "800 kN",
-        reeving=one.reeving,
-        drum_radius=rw.Q(radius, "m"),
-        brake_torque="120 kN*m",
-        rotating_mass="1500 tonne",
-        delay="0.6 s",
-    )
+    slow = hoist().deceleration("lowering", "800 kN", "0 m")
     distance = rw.overtravel.stopping_distance("1.2 m/s", "0.6 s", "0 m/s**2", slow)
-    assert_close(stop.rigid().distance, distance)
+    assert_close(stop("800 kN", 1, None).rigid().distance, distance)
+
+
+@pytest.mark.parametrize("load", [200.0, 800.0, 2000.0])
+@pytest.mark.parametrize("layer", [1, 3])
+@pytest.mark.parametrize("lost", [True, False])
+def test_without_power_a_lowered_load_falls_until_the_brake_grips(
+    load: float, layer: int, lost: bool
+) -> None:
+    given = hoist(), "lowering", rw.Q(load, "kN"), rw.Q(1.2, "m/s")
+    rest = {"reaction_time": "0.6 s", "drive_acceleration": "0 m/s**2", "layers": [layer]}
+    envelope = rw.overtravel.stopping_envelope(*given, power_lost=lost, **rest)
+    expected = stop(rw.Q(load, "kN"), layer, "0 N*m" if lost else None).rigid().distance_si
+    assert float(envelope.distance.squeeze()) == pytest.approx(expected, rel=1e-12)
+
+
+def test_a_drive_that_pulls_harder_than_the_fall_counts() -> None:
+    def distance(drive: str) -> float:
+        envelope = rw.overtravel.stopping_envelope(
+            hoist(),
+            "lowering",
+            "200 kN",
+            "1 m/s",
+            reaction_time="0.6 s",
+            drive_acceleration=drive,
+            layers=[1],
+        )
+        return float(envelope.distance.squeeze())
+
+    assert distance("0 m/s**2") == distance("0.05 m/s**2") < distance("0.5 m/s**2")
+
+
+def test_hoisted_a_block_slows_by_gravity_at_most() -> None:
+    """Thrown up at v, a body rises by v²/(2g), whatever stops the drum below it."""
+    hard = hoist(rotating_mass="10 tonne", brake_torque="400 kN*m")
+    envelope = rw.overtravel.stopping_envelope(
+        hard,
+        "hoisting",
+        rw.Q([200.0, 9000.0], "kN"),
+        "2 m/s",
+        reaction_time="0 s",
+        drive_acceleration="0 m/s**2",
+        layers=[1],
+    )
+    assert float(envelope.distance.sel(hook_load=2e5).squeeze()) == pytest.approx(
+        2.0**2 / (2.0 * 9.80665)
+    )
+    assert envelope.slack.sel(hook_load=2e5).all()
+    assert float(hard.deceleration("hoisting", "200 kN", "0 m").magnitude) == 9.80665
+    # The turning mass of the usual hoist keeps the line taut.
+    assert hoist().deceleration("hoisting", "200 kN", "0 m").magnitude < 9.80665
 
 
 def test_the_envelope_is_its_formula_and_grows_with_layer_and_speed() -> None:
     loads, speeds = rw.Q([200.0, 800.0, 4000.0], "kN"), rw.Q([0.5, 1.0, 2.0], "m/s")
     envelope = rw.overtravel.stopping_envelope(
-        hoist(), "lowering", loads, speeds, reaction_time="0.6 s"
+        hoist(),
+        "lowering",
+        loads,
+        speeds,
+        reaction_time="0.6 s",
+        drive_acceleration="0 m/s**2",
+        power_lost=False,
     )
     assert envelope.distance.attrs["units"] == "m"
     heavy = envelope.distance.sel(hook_load=4e6)
@@ -148,7 +211,7 @@ def test_a_counter_that_knows_its_wraps_shows_the_height() -> None:
 
 def test_every_row_and_device_has_its_margin() -> None:
     devices = [device(), device("encoder", "block height", crown="30.5 m", reaction_time="0.4 s")]
-    found = check(strokes(), hoist(), devices)
+    found = check(strokes(), hoist(), devices, power_lost=False)
     assert found.ok
     assert found.margin_si.shape == (2, 2)
     up = hoist().deceleration("hoisting", "400 kN", "30 m")
@@ -160,8 +223,19 @@ def test_every_row_and_device_has_its_margin() -> None:
     table = found.table()
     assert len(table) == 4
     assert table["enough"].all()
-    assert "every margin is left" in str(found)
+    assert "every margin is left\ntaken: power kept" in str(found)
     assert "local codes" in str(found)
+
+
+def test_the_check_lets_lowered_loads_fall_unless_told_otherwise() -> None:
+    devices = [device(), device("encoder", "block height")]
+    found, kept = (check(strokes(), hoist(), devices, **x) for x in ({}, {"power_lost": False}))
+    assert found.power_lost
+    assert "taken: power lost" in str(found)
+    expected = stop("400 kN", 1, "0 N*m").rigid().distance_si
+    assert found.distance_si[0, 1] == pytest.approx(expected)
+    assert found.distance_si[0, 1] > kept.distance_si[0, 1]
+    assert found.distance_si[0, 0] == kept.distance_si[0, 0]
 
 
 def test_power_limits_the_speed_of_heavy_loads() -> None:
@@ -180,6 +254,12 @@ def test_power_limits_the_speed_of_heavy_loads() -> None:
         ([device(), device("b", "block height", crown="33.5 m")], {}, {}, "contact"),
         ([device(), device("b", "block height")], {}, {"margin": "3 m"}, "short margin"),
         ([device(), device("b", "block height", crown="27 m")], {}, {}, "plan passes set point"),
+        (
+            [device(), device("b", "block height")],
+            {"rotating_mass": "10 tonne", "brake_torque": "400 kN*m"},
+            {},
+            "slack line",
+        ),
     ],
 )
 def test_what_is_wrong_is_a_finding(devices: Any, of: Any, options: Any, kind: str) -> None:
@@ -213,6 +293,76 @@ def test_wrong_devices_are_refused() -> None:
     with pytest.raises(InadmissibleError, match="brake_torque"):
         hoist(brake_torque="-1 kN*m")
     assert copy.deepcopy(device()) == device()
+
+
+@pytest.mark.parametrize(
+    ("argument", "value"),
+    [
+        ("margin", "-1 m"),
+        ("margin", rw.Q(math.nan, "m")),
+        ("margin", rw.Q([0.5, 1.0], "m")),
+        ("crown", rw.Q(math.inf, "m")),
+        ("floor", rw.Q(-math.inf, "m")),
+        ("hoisting_speed", "0 m/s"),
+        ("lowering_speed", "0 m/s"),
+        ("hook_power", "0 W"),
+    ],
+)
+def test_a_check_refuses_what_would_pass_everything(argument: str, value: Any) -> None:
+    with pytest.raises(InadmissibleError, match=argument):
+        check(strokes(), hoist(), [device()], **{argument: value})
+
+
+@pytest.mark.parametrize(
+    ("argument", "value"),
+    [
+        ("direction", "static"),
+        ("direction", ["hoisting"]),
+        ("layers", [1.7]),
+        ("layers", [9]),
+        ("hook_load", rw.Q([[200.0], [300.0]], "kN")),
+        ("reaction_time", rw.Q([0.5, 0.6], "s")),
+        ("drive_acceleration", rw.Q([0.0, 0.1], "m/s**2")),
+    ],
+)
+def test_an_envelope_says_what_is_wrong(argument: str, value: Any) -> None:
+    values: dict[str, Any] = {
+        "direction": "lowering",
+        "hook_load": "200 kN",
+        "travel_speed": "1 m/s",
+        "reaction_time": "0.6 s",
+        "drive_acceleration": "0 m/s**2",
+    }
+    with pytest.raises(InadmissibleError, match=argument.removesuffix("s")):
+        rw.overtravel.stopping_envelope(hoist(), **{**values, argument: value})
+
+
+def test_a_hoist_and_a_device_say_what_is_wrong() -> None:
+    with pytest.raises(InadmissibleError, match="direction"):
+        hoist().deceleration("static", "200 kN", "0 m")  # type: ignore[arg-type]
+    for argument in ("crown", "floor", "reaction_time", "drive_acceleration"):
+        unit = {"reaction_time": "s", "drive_acceleration": "m/s**2"}.get(argument, "m")
+        with pytest.raises(InadmissibleError, match=argument):
+            device(**{argument: rw.Q([0.5, 0.6], unit)})
+    with pytest.raises(InadmissibleError, match="lines"):
+        device().wraps(DRUM, lines=[8, 10], wraps_at_lowest=8)
+    with pytest.raises(InadmissibleError, match="cut"):
+        rw.overtravel.slip_cut_effect(
+            hoist(), device(), slipped="60 ft", cut=rw.Q([60.0, 80.0], "ft")
+        )
+
+
+@pytest.mark.parametrize(
+    ("made", "left_out"),
+    [
+        (rw.overtravel.Device, "drive_acceleration"),
+        (rw.overtravel.stopping_envelope, "drive_acceleration"),
+        (rw.brake.Stop, "build_up"),
+        (rw.brake.Stop, "delay_torque"),
+    ],
+)
+def test_nothing_that_lengthens_a_stop_is_left_to_a_default(made: Any, left_out: str) -> None:
+    assert inspect.signature(made).parameters[left_out].default is inspect.Parameter.empty
 
 
 # Rig file
@@ -258,6 +408,7 @@ def test_the_picture_of_the_envelope_shows_the_data() -> None:
         rw.Q([200.0, 6000.0], "kN"),
         rw.Q([0.5, 1.0], "m/s"),
         reaction_time="0.6 s",
+        drive_acceleration="0 m/s**2",
     )
     ax = plot.stopping_distance_by_speed(Figure().subplots(), envelope, layer=2, room="2 m")
     light, heavy = ax.get_lines()[:2]
