@@ -88,19 +88,17 @@ def stopping_envelope(
     shown = np.array([to_count(where, "layers", layer) for layer in given])
     for layer in shown:
         hoist.drum.bend_diameter(int(layer))  # refuses a layer the drum does not have
+    reaction = to_one(where, "reaction_time", reaction_time, "time")
     drive = to_one(where, "drive_acceleration", drive_acceleration, "acceleration")
+    # The formula says whether they can be, also where the brake stops no load.
+    _core.overtravel.stopping_distance(1.0, reaction, drive, 1.0)
     grid = loads[:, None], shown[None, :]
     deceleration = np.asarray(hoist._decelerations(direction, *grid))
     of_drum = hoist._drum_decelerations(direction, *grid, hoist.brake_torque_si)
     before = np.broadcast_to(
         hoist._before_grip(direction, *grid, drive, power_lost), deceleration.shape
     )
-    distance = stopping_distances(
-        speeds,
-        to_one(where, "reaction_time", reaction_time, "time"),
-        before[:, :, None],
-        deceleration[:, :, None],
-    )
+    distance = stopping_distances(speeds, reaction, before[:, :, None], deceleration[:, :, None])
     return xr.Dataset(
         {
             "distance": (("hook_load", "layer", "speed"), distance, {"units": "m"}),

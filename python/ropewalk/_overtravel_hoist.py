@@ -128,6 +128,14 @@ class BrakedHoist:
         check_direction(where, direction)
         load = to_si(where, "hook_load", hook_load, "force")
         height = to_si(where, "block_height", block_height, "length")
+        try:
+            np.broadcast_shapes(np.shape(load), np.shape(height))
+        except ValueError:
+            text = (
+                f"hook_load of shape {np.shape(load)} and block_height of shape "
+                f"{np.shape(height)} do not fit together"
+            )
+            raise InadmissibleError(f"{where}(): {text}", where, "block_height") from None
         return to_quantity(
             self._decelerations(direction, load, self._layers(height)), "acceleration"
         )
