@@ -147,8 +147,9 @@ class Stop:
     """A stop of the block: what moves, and what brakes it from when on.
 
     Until the brake begins, `delay_torque` acts at the drum: the auxiliary brake or motor that kept
-    the speed; left out, just what keeps it. With ``"0 N*m"`` nothing does, as when power is lost
-    while lowering: the load gains speed until the brake grips.
+    the speed; None, just what keeps it. With ``"0 N*m"`` nothing does, as when power is lost
+    while lowering: the load gains speed until the brake grips. Neither it nor `build_up` has a
+    default: left out, both would make the stop look shorter than it is.
 
     Parameters
     ----------
@@ -186,6 +187,7 @@ class Stop:
     >>> stop = rw.brake.Stop(
     ...     "lowering", "1.5 m/s", "2000 kN", reeving=rw.Reeving(12, 1.0), drum_radius="0.5 m",
     ...     brake_torque="166.7 kN*m", rotating_mass="3456 tonne", delay="0.5 s",
+    ...     build_up="0 s", delay_torque=None,
     ... )
     >>> print(f"{stop.rigid().distance:.2f}")
     2.81 meter
@@ -214,8 +216,8 @@ class Stop:
         brake_torque: QuantityLike,
         rotating_mass: QuantityLike,
         delay: QuantityLike,
-        build_up: QuantityLike = "0 s",
-        delay_torque: QuantityLike | None = None,
+        build_up: QuantityLike,
+        delay_torque: QuantityLike | None,
     ) -> None:
         if direction not in ("hoisting", "lowering"):
             text = f"direction must be 'hoisting' or 'lowering', got {direction!r}"

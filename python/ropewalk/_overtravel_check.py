@@ -9,9 +9,17 @@ from typing import TYPE_CHECKING, Any
 import numpy as np
 import numpy.typing as npt
 
-from ropewalk._border import Quantity, QuantityLike, to_quantity, to_si
+from ropewalk._border import Quantity, QuantityLike, to_one, to_quantity
 from ropewalk._brake_stop import CAUTION
-from ropewalk._overtravel_hoist import BrakedHoist, Device, Direction, stopping_distances
+from ropewalk._overtravel_envelope import stopping_distances
+from ropewalk._overtravel_findings import (
+    Finding,
+    about_devices,
+    about_holding,
+    about_margins,
+    about_slack,
+)
+from ropewalk._overtravel_hoist import BrakedHoist, Device, Direction
 from ropewalk.errors import InadmissibleError
 
 if TYPE_CHECKING:
@@ -19,32 +27,16 @@ if TYPE_CHECKING:
 
     from ropewalk.line import Campaign
 
-__all__ = ["Finding", "OvertravelCheck", "check_campaign"]
+__all__ = ["OvertravelCheck", "check_campaign"]
 
 Array = npt.NDArray[np.float64]
 
-
-@dataclass(frozen=True, slots=True)
-class Finding:
-    """One thing a check found wrong.
-
-    Attributes
-    ----------
-    kind
-        ``"not two devices"``, ``"one principle"``, ``"never stops"``, ``"does not hold"``,
-        ``"contact"``, ``"short margin"``, ``"plan passes set point"``.
-    device
-        Name of the device; empty if it concerns all of them.
-    rows
-        Rows of the campaign it concerns.
-    text
-        What it is, with its numbers.
-    """
-
-    kind: str
-    device: str
-    rows: int
-    text: str
+#: Printed beside the verdict: what holds a load that is lowered until the brake grips.
+_ASSUMPTION = {
+    True: "taken: power lost; nothing holds a lowered load until the brake grips, and it falls",
+    False: "taken: power kept; the drive holds a lowered load until the brake grips. It is not so "
+    "if power is lost",
+}
 
 
 @dataclass(frozen=True, eq=False, slots=True)
@@ -66,6 +58,8 @@ class OvertravelCheck:
         device; infinite and minus infinite where the brake is not stronger than the load.
     required_margin_si
         Margin asked for, m.
+    power_lost
+        True if loads that are lowered were taken to fall until the brake grips.
     findings
         What is wrong.
     """
@@ -78,6 +72,7 @@ class OvertravelCheck:
     distance_si: Array
     margin_si: Array
     required_margin_si: float
+    power_lost: bool
     findings: tuple[Finding, ...]
 
     @property
@@ -110,7 +105,7 @@ class OvertravelCheck:
 
     def __str__(self) -> str:
         lines = [finding.text for finding in self.findings] or ["every margin is left"]
-        return "\n".join([*lines, CAUTION])
+        return "\n".join([*lines, _ASSUMPTION[self.power_lost], CAUTION])
 
     def __repr__(self) -> str:
         return (
@@ -130,12 +125,16 @@ def check_campaign(
     hoisting_speed: QuantityLike,
     lowering_speed: QuantityLike,
     hook_power: QuantityLike | None = None,
+    power_lost: bool = True,
 ) -> OvertravelCheck:
     """Check that each device alone stops the block short of crown and floor, whatever it carries.
 
     Every row of the campaign that moves the block counts with its load, at the largest speed in its
     direction, as if the block went on past its planned end to the set point. The line does not
-    stretch. Two devices of different principle are asked for; common practice, no source.
+    stretch. Until the brake grips a load that is lowered falls, as when power is lost, and all that
+    turns gains speed with it. Hoisting, gravity slows the block at most, and the line goes slack
+    where the brake slows the drum harder. Two devices of different principle are asked for; common
+    practice, no source.
 
     Parameters
     ----------
@@ -153,6 +152,9 @@ def check_campaign(
         Largest speed of the block in each direction.
     hook_power
         Power at the hook, which limits the speed of hoisting a load further; no limit if left out.
+    power_lost
+        False if a drive or an auxiliary brake is sure to hold a lowered load until the brake grips;
+        the result says which was taken.
 
     Returns
     -------
@@ -162,7 +164,8 @@ def check_campaign(
     Raises
     ------
     InadmissibleError
-        If there is no device, a set point lies beyond what it guards, or no row moves the block.
+        If there is no device, a set point lies beyond what it guards, no row moves the block, or a
+        height, speed, power or the margin cannot be.
 
     Examples
     --------
@@ -173,26 +176,30 @@ def check_campaign(
     ...     brake_torque="120 kN*m", rotating_mass="1500 tonne",
     ... )
     >>> device = rw.overtravel.Device(
-    ...     "toggle valve", "drum wraps", crown="31 m", floor="-0.5 m", reaction_time="0.6 s"
+    ...     "toggle valve", "drum wraps", crown="31 m", floor="-0.5 m", reaction_time="0.6 s",
+    ...     drive_acceleration="0 m/s**2",
     ... )
     >>> check = rw.overtravel.check_campaign(
     ...     rw.Campaign.from_plan(rw.rig.example("rig7")), hoist, [device], crown="34 m",
     ...     floor="-2.5 m", margin="0.5 m", hoisting_speed="1.5 m/s", lowering_speed="1.5 m/s",
     ... )
     >>> sorted({finding.kind for finding in check.findings})
-    ['not two devices', 'short margin']
+    ['contact', 'not two devices', 'short margin']
     """
     where = "overtravel.check_campaign"
     limits = (
-        float(to_si(where, "crown", crown, "length")),
-        float(to_si(where, "floor", floor, "length")),
+        _one(where, "crown", crown, "length", -200.0, 200.0),
+        _one(where, "floor", floor, "length", -200.0, 200.0),
     )
-    required = float(to_si(where, "margin", margin, "length"))
+    required = _one(where, "margin", margin, "length", 0.0, 200.0)
+    # A block that does not move needs no room: a speed of zero would pass every check.
     speeds = (
-        float(to_si(where, "hoisting_speed", hoisting_speed, "speed")),
-        float(to_si(where, "lowering_speed", lowering_speed, "speed")),
+        _one(where, "hoisting_speed", hoisting_speed, "speed", 0.0, 100.0, above=True),
+        _one(where, "lowering_speed", lowering_speed, "speed", 0.0, 100.0, above=True),
     )
-    power = np.inf if hook_power is None else float(to_si(where, "hook_power", hook_power, "power"))
+    power = np.inf
+    if hook_power is not None:
+        power = _one(where, "hook_power", hook_power, "power", 0.0, 1e9, above=True)
     _check_devices(where, devices, limits)
     climb = campaign.height_to_si - campaign.height_from_si
     row = np.flatnonzero((climb != 0.0) & (campaign.hook_load_si > 0.0))
@@ -201,7 +208,9 @@ def check_campaign(
     up = climb[row] > 0.0
     load = campaign.hook_load_si[row]
     speed = np.where(up, np.minimum(speeds[0], power / load), speeds[1])
-    distance = np.array([_distances(hoist, device, up, load, speed) for device in devices])
+    distance = np.array(
+        [_distances(hoist, device, up, load, speed, power_lost) for device in devices]
+    )
     left = np.array(
         [
             np.where(up, limits[0] - device.crown_si, device.floor_si - limits[1])
@@ -219,24 +228,46 @@ def check_campaign(
         distance_si=distance,
         margin_si=margins,
         required_margin_si=required,
+        power_lost=bool(power_lost),
         findings=(
-            *_about_devices(devices),
+            *about_devices(devices),
             *(
                 finding
                 for device in devices
                 for side in (True, False)
-                for finding in _about_holding(hoist, device, side, load)
+                for finding in about_holding(hoist, device, side, load)
             ),
+            *(finding for device in devices for finding in about_slack(hoist, device, load[up])),
             *(
                 finding
                 for k, device in enumerate(devices)
                 for side in (True, False)
-                for finding in _about_margins(
+                for finding in about_margins(
                     device, side, up == side, margins[k], required, end, load, speed
                 )
             ),
         ),
     )
+
+
+def _one(
+    where: str,
+    name: str,
+    value: QuantityLike,
+    role: str,
+    low: float,
+    high: float,
+    *,
+    above: bool = False,
+) -> float:
+    """SI value of one argument within a guard, `low` itself left out if `above`."""
+    number = to_one(where, name, value, role)
+    if not low <= number <= high or (above and number == low):
+        allowed = f"{'(' if above else '['}{low:g}, {high:g}]"
+        unit = f"{to_quantity(1.0, role).units:~}"
+        text = f"{name} = {number:g} {unit} is outside {allowed} {unit} (ropewalk's guard)"
+        raise InadmissibleError(f"{where}(): {text}", where, name)
+    return number
 
 
 def _check_devices(where: str, devices: Sequence[Device], limits: tuple[float, float]) -> None:
@@ -252,7 +283,9 @@ def _check_devices(where: str, devices: Sequence[Device], limits: tuple[float, f
             raise InadmissibleError(f"{where}(): {text}", where, "devices")
 
 
-def _distances(hoist: BrakedHoist, device: Device, up: Any, load: Array, speed: Array) -> Array:
+def _distances(
+    hoist: BrakedHoist, device: Device, up: Any, load: Array, speed: Array, power_lost: bool
+) -> Array:
     """Stopping distance of each row from the set point of a device."""
     distance = np.empty_like(load)
     ways: tuple[tuple[Direction, Any, float], ...] = (
@@ -261,78 +294,9 @@ def _distances(hoist: BrakedHoist, device: Device, up: Any, load: Array, speed: 
     )
     for direction, rows, height in ways:
         if rows.any():
-            slow = hoist._decelerations(direction, load[rows], hoist._layers(height))
-            times = device.reaction_time_si, device.drive_acceleration_si
-            distance[rows] = stopping_distances(speed[rows], *times, slow)
+            layer = hoist._layers(height)
+            slow = hoist._decelerations(direction, load[rows], layer)
+            drive = device.drive_acceleration_si
+            before = hoist._before_grip(direction, load[rows], layer, drive, power_lost)
+            distance[rows] = stopping_distances(speed[rows], device.reaction_time_si, before, slow)
     return distance
-
-
-def _about_devices(devices: Sequence[Device]) -> list[Finding]:
-    if len(devices) < 2:
-        text = f"only one device, {devices[0].name!r}: no second one stops the block if it fails"
-        return [Finding("not two devices", "", 0, text)]
-    if len({device.kind for device in devices}) == 1:
-        text = f"all devices go by {devices[0].kind}: what misleads one misleads the other"
-        return [Finding("one principle", "", 0, text)]
-    return []
-
-
-def _about_holding(hoist: BrakedHoist, device: Device, up: bool, load: Array) -> list[Finding]:
-    """Whether the brake holds every load of the plan where it has stopped it.
-
-    Whatever goes up comes down, so each load counts at both ends; at rest no sheave helps.
-    """
-    side, height = ("crown", device.crown_si) if up else ("floor", device.floor_si)
-    needed = hoist._static_torque(load, hoist._layers(height))
-    slips = needed > hoist.brake_torque_si
-    if not slips.any():
-        return []
-    text = (
-        f"{device.name}, at the {side}: the brake does not hold what it has stopped, "
-        f"{hoist.brake_torque_si / 1e3:.0f} kN*m against {needed.max() / 1e3:.0f} kN*m at rest "
-        f"under {load.max() / 1e3:.0f} kN; {int(slips.sum())} of {load.size} rows"
-    )
-    return [Finding("does not hold", device.name, int(slips.sum()), text)]
-
-
-def _about_margins(
-    device: Device,
-    up: bool,
-    rows: npt.NDArray[np.bool_],
-    margin: Array,
-    required: float,
-    end: Array,
-    load: Array,
-    speed: Array,
-) -> list[Finding]:
-    side, way = ("crown", "hoisting") if up else ("floor", "lowering")
-    set_point = device.crown_si if up else device.floor_si
-    past = rows & ((end > set_point) if up else (end < set_point))
-    found: list[Finding] = []
-    kinds = {
-        "never stops": rows & np.isneginf(margin),
-        "contact": rows & (margin < 0.0) & np.isfinite(margin),
-        "short margin": rows & (margin >= 0.0) & (margin < required),
-    }
-    for kind, wrong in kinds.items():
-        if not wrong.any():
-            continue
-        worst = int(np.where(wrong, np.where(np.isneginf(margin), -load, margin), np.inf).argmin())
-        what = {
-            "never stops": "the brake is not stronger than the load",
-            "contact": f"the block hits the {side}, {-margin[worst]:.2f} m too far",
-            "short margin": f"{margin[worst]:.2f} m left of {required:.2f} m",
-        }[kind]
-        text = (
-            f"{device.name}, {way}: {what}, at worst with {load[worst] / 1e3:.0f} kN at "
-            f"{speed[worst]:.2f} m/s; {int(wrong.sum())} of {int(rows.sum())} rows"
-        )
-        found.append(Finding(kind, device.name, int(wrong.sum()), text))
-    if past.any():
-        furthest = float(end[past].max() if up else end[past].min())
-        text = (
-            f"{device.name}, {way}: planned strokes reach {furthest:.2f} m, past the set point of "
-            f"{set_point:.2f} m; the device would trip in normal work"
-        )
-        found.append(Finding("plan passes set point", device.name, int(past.sum()), text))
-    return found

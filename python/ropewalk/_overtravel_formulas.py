@@ -37,6 +37,8 @@ def stopping_distance(
     .. math:: s = v t + \frac{a_d t^2}{2} + \frac{(v + a_d t)^2}{2 a}
 
     Until the brake grips the drive may still pull: a clutch that drags, a valve that vents slowly.
+    Or power is lost and a lowered load falls: then the acceleration is that of load and all that
+    turns, which `stopping_envelope` and `check_campaign` work out.
     The line does not stretch and the brake comes on all at once; `ropewalk.brake.Stop` has both.
 
     Source: Newton's laws of uniform motion.

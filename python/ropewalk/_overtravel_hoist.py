@@ -1,31 +1,36 @@
-"""How a hoist stops its block, and the devices that make it: `BrakedHoist`, `Device`, envelope."""
+"""How a hoist stops its block, and the devices that make it: `BrakedHoist`, `Device`."""
 
 from __future__ import annotations
 
-from collections.abc import Sequence
 from dataclasses import dataclass
 from typing import TYPE_CHECKING, Any, Literal
 
 import numpy as np
-import numpy.typing as npt
 
 from ropewalk import _core
-from ropewalk._border import Quantity, QuantityLike, to_quantity, to_si
+from ropewalk._border import Quantity, QuantityLike, to_count, to_one, to_quantity, to_si
 from ropewalk.errors import InadmissibleError
 
 if TYPE_CHECKING:
-    import xarray as xr
-
     from ropewalk._drum import Drum
     from ropewalk._reeving import Reeving
 
-__all__ = ["BrakedHoist", "Device", "stopping_envelope"]
+__all__ = ["BrakedHoist", "Device"]
 
 Direction = Literal["hoisting", "lowering"]
-Array = npt.NDArray[np.float64]
+
+#: No line pulls a block down: hoisted, it slows by gravity at most. Standard gravity, m/s².
+GRAVITY = 9.80665
 
 #: What a device goes by.
 _KINDS = ("drum wraps", "block height")
+
+
+def check_direction(where: str, direction: object) -> None:
+    """Refuse what is not a direction of the block."""
+    if not isinstance(direction, str) or direction not in ("hoisting", "lowering"):
+        text = f"direction must be 'hoisting' or 'lowering', got {direction!r}"
+        raise InadmissibleError(f"{where}(): {text}", where, "direction")
 
 
 @dataclass(frozen=True, init=False, slots=True)
@@ -107,6 +112,9 @@ class BrakedHoist:
     ) -> Quantity:
         """Deceleration of the block on its brake, at loads and heights; negative if it gains speed.
 
+        Hoisting, gravity at most: where the brake slows the drum harder, the line goes slack and
+        the block coasts up. What it does to the line falling back, `ropewalk.brake.Stop` has.
+
         Parameters
         ----------
         direction : {"hoisting", "lowering"}
@@ -117,8 +125,17 @@ class BrakedHoist:
             Height of the block above its lowest working position.
         """
         where = "overtravel.BrakedHoist.deceleration"
+        check_direction(where, direction)
         load = to_si(where, "hook_load", hook_load, "force")
         height = to_si(where, "block_height", block_height, "length")
+        try:
+            np.broadcast_shapes(np.shape(load), np.shape(height))
+        except ValueError:
+            text = (
+                f"hook_load of shape {np.shape(load)} and block_height of shape "
+                f"{np.shape(height)} do not fit together"
+            )
+            raise InadmissibleError(f"{where}(): {text}", where, "block_height") from None
         return to_quantity(
             self._decelerations(direction, load, self._layers(height)), "acceleration"
         )
@@ -134,7 +151,14 @@ class BrakedHoist:
         return np.asarray(load) / self.reeving.lines * self._radius(layer)
 
     def _decelerations(self, direction: Direction, load: Any, layer: Any) -> Any:
-        """Decelerations for SI loads and layers, brought to one shape."""
+        """Decelerations of the block for SI loads and layers, brought to one shape."""
+        slow = self._drum_decelerations(direction, load, layer, self.brake_torque_si)
+        return np.minimum(slow, GRAVITY) if direction == "hoisting" else slow
+
+    def _drum_decelerations(
+        self, direction: Direction, load: Any, layer: Any, brake_torque: float
+    ) -> Any:
+        """The same of the drum, brought to the block; above gravity the line is slack."""
         load, layer = np.broadcast_arrays(np.asarray(load, float), np.asarray(layer, float))
         tension = np.asarray(
             self.reeving.tensions(to_quantity(load, "force"), direction).fast_line.magnitude
@@ -142,13 +166,27 @@ class BrakedHoist:
         radius = self._radius(layer)
         turning = self.rotating_mass_si * (self._radius(1.0) / radius) ** 2
         function = getattr(_core.brake, f"{direction}_deceleration")
-        return function(
-            self.brake_torque_si,
-            tension * radius,
-            float(self.reeving.lines),
-            radius,
-            load / 9.80665 + turning,
+        return np.asarray(
+            function(
+                brake_torque,
+                tension * radius,
+                float(self.reeving.lines),
+                radius,
+                load / GRAVITY + turning,
+            )
         )
+
+    def _before_grip(
+        self, direction: Direction, load: Any, layer: Any, drive: Any, power_lost: bool
+    ) -> Any:
+        """Acceleration of the block until the brake grips, SI: the drive's, or that of a fall.
+
+        Without power nothing holds a load that is lowered: all that turns gains speed with it.
+        Hoisted, it would slow down, which nobody may count on: the drive may just as well pull on.
+        """
+        if direction == "hoisting" or not power_lost:
+            return drive
+        return np.maximum(drive, -self._drum_decelerations(direction, load, layer, 0.0))
 
 
 @dataclass(frozen=True, init=False, slots=True)
@@ -168,7 +206,8 @@ class Device:
         From the set point until the brake grips: sensing, logic, valves, clutch, build-up. Nobody
         publishes it for your rig: measure it.
     drive_acceleration
-        Acceleration of the block in that time, where the drive still pulls.
+        Acceleration of the block in that time, where the drive still pulls: a clutch that drags.
+        No default: ``"0 m/s**2"`` says that the drive lets go or keeps the speed.
 
     Raises
     ------
@@ -179,7 +218,8 @@ class Device:
     --------
     >>> import ropewalk as rw
     >>> device = rw.overtravel.Device(
-    ...     "toggle valve", "drum wraps", crown="31 m", floor="-0.5 m", reaction_time="0.6 s"
+    ...     "toggle valve", "drum wraps", crown="31 m", floor="-0.5 m", reaction_time="0.6 s",
+    ...     drive_acceleration="0 m/s**2",
     ... )
     >>> drum = rw.Drum("28 in", "1-3/8 in", laps_per_layer=40, layers=4)
     >>> crown, floor = device.wraps(drum, lines=10, wraps_at_lowest=8)
@@ -202,17 +242,17 @@ class Device:
         crown: QuantityLike,
         floor: QuantityLike,
         reaction_time: QuantityLike,
-        drive_acceleration: QuantityLike = "0 m/s**2",
+        drive_acceleration: QuantityLike,
     ) -> None:
         where = "overtravel.Device"
-        if kind not in _KINDS:
+        if not isinstance(kind, str) or kind not in _KINDS:
             text = f"kind must be 'drum wraps' or 'block height', got {kind!r}"
             raise InadmissibleError(f"{where}(): {text}", where, "kind")
         values = {
-            "crown_si": to_si(where, "crown", crown, "length"),
-            "floor_si": to_si(where, "floor", floor, "length"),
-            "reaction_time_si": to_si(where, "reaction_time", reaction_time, "time"),
-            "drive_acceleration_si": to_si(
+            "crown_si": to_one(where, "crown", crown, "length"),
+            "floor_si": to_one(where, "floor", floor, "length"),
+            "reaction_time_si": to_one(where, "reaction_time", reaction_time, "time"),
+            "drive_acceleration_si": to_one(
                 where, "drive_acceleration", drive_acceleration, "acceleration"
             ),
         }
@@ -242,99 +282,11 @@ class Device:
 
     def wraps(self, drum: Drum, *, lines: int, wraps_at_lowest: float) -> tuple[float, float]:
         """Both set points in wraps of the drum, crown first; see `wraps_at_height`."""
+        where = "overtravel.Device.wraps"
         crown, floor = _core.overtravel.wraps_at_height(
             drum._drum(),
-            float(lines),
-            float(wraps_at_lowest),
+            float(to_count(where, "lines", lines)),
+            to_one(where, "wraps_at_lowest", wraps_at_lowest, "number"),
             np.array([self.crown_si, self.floor_si]),
         )
         return float(crown), float(floor)
-
-
-def stopping_envelope(
-    hoist: BrakedHoist,
-    direction: Direction,
-    hook_load: QuantityLike,
-    travel_speed: QuantityLike,
-    *,
-    reaction_time: QuantityLike,
-    drive_acceleration: QuantityLike = "0 m/s**2",
-    layers: Sequence[int] | None = None,
-) -> xr.Dataset:
-    """Stopping distances over loads, layers and speeds.
-
-    Parameters
-    ----------
-    hoist : BrakedHoist
-        Drum, line and brake.
-    direction : {"hoisting", "lowering"}
-        The way the block goes.
-    hook_load, travel_speed
-        Loads and speeds.
-    reaction_time, drive_acceleration
-        As for `Device`.
-    layers
-        Layers; all of the drum if left out.
-
-    Returns
-    -------
-    xarray.Dataset
-        ``distance`` (m) along ``hook_load`` (N), ``layer``, ``speed`` (m/s), infinite where the
-        brake is not stronger than the load; ``deceleration`` (m/s²) along ``hook_load`` and
-        ``layer``. Units stand in the attributes.
-
-    Examples
-    --------
-    >>> import ropewalk as rw
-    >>> hoist = rw.overtravel.BrakedHoist(
-    ...     drum=rw.Drum("28 in", "1-3/8 in", laps_per_layer=40, layers=4),
-    ...     reeving=rw.Reeving(10, "roller"), wraps_at_lowest=8,
-    ...     brake_torque="120 kN*m", rotating_mass="1500 tonne",
-    ... )
-    >>> envelope = rw.overtravel.stopping_envelope(
-    ...     hoist, "lowering", rw.Q([46, 300], "kip"), rw.Q([0.5, 1.5], "m/s"),
-    ...     reaction_time="0.5 s",
-    ... )
-    >>> dict(envelope.sizes)
-    {'hook_load': 2, 'layer': 4, 'speed': 2}
-    """
-    import xarray as xr
-
-    where = "overtravel.stopping_envelope"
-    loads = np.atleast_1d(to_si(where, "hook_load", hook_load, "force"))
-    speeds = np.atleast_1d(to_si(where, "travel_speed", travel_speed, "speed"))
-    shown = np.array(list(layers) if layers is not None else range(1, hoist.drum.layers + 1))
-    for layer in shown:
-        hoist.drum.bend_diameter(int(layer))  # refuses a layer the drum does not have
-    deceleration = np.asarray(hoist._decelerations(direction, loads[:, None], shown[None, :]))
-    distance = stopping_distances(
-        speeds,
-        to_si(where, "reaction_time", reaction_time, "time"),
-        to_si(where, "drive_acceleration", drive_acceleration, "acceleration"),
-        deceleration[:, :, None],
-    )
-    return xr.Dataset(
-        {
-            "distance": (("hook_load", "layer", "speed"), distance, {"units": "m"}),
-            "deceleration": (("hook_load", "layer"), deceleration, {"units": "m/s**2"}),
-        },
-        coords={
-            "hook_load": ("hook_load", loads, {"units": "N"}),
-            "layer": ("layer", shown),
-            "speed": ("speed", speeds, {"units": "m/s"}),
-        },
-        attrs={"direction": direction},
-    )
-
-
-def stopping_distances(speed: Any, reaction_time: Any, drive: Any, deceleration: Any) -> Array:
-    """Stopping distances in SI; infinite where the brake does not slow the block."""
-    given = np.broadcast_arrays(
-        *(np.asarray(x, float) for x in (speed, reaction_time, drive)),
-        np.asarray(deceleration, float),
-    )
-    slows = given[3] > 0.0
-    distance = np.full(slows.shape, np.inf)
-    if slows.any():
-        distance[slows] = _core.overtravel.stopping_distance(*(x[slows] for x in given))
-    return distance

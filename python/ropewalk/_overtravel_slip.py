@@ -7,7 +7,7 @@ from dataclasses import dataclass
 import numpy as np
 
 from ropewalk import _core
-from ropewalk._border import Quantity, QuantityLike, to_quantity, to_si
+from ropewalk._border import Quantity, QuantityLike, to_one, to_quantity
 from ropewalk._overtravel_hoist import BrakedHoist, Device
 
 __all__ = ["SlipCutEffect", "slip_cut_effect"]
@@ -74,15 +74,16 @@ def slip_cut_effect(
     ...     brake_torque="120 kN*m", rotating_mass="1500 tonne",
     ... )
     >>> device = rw.overtravel.Device(
-    ...     "toggle valve", "drum wraps", crown="31 m", floor="-0.5 m", reaction_time="0.6 s"
+    ...     "toggle valve", "drum wraps", crown="31 m", floor="-0.5 m", reaction_time="0.6 s",
+    ...     drive_acceleration="0 m/s**2",
     ... )
     >>> effect = rw.overtravel.slip_cut_effect(hoist, device, slipped="60 ft", cut="80 ft")
     >>> print(f"{effect.fixed_crown.magnitude:.2f} m, {effect.counted_crown.magnitude:.2f} m")
     31.61 m, 30.85 m
     """
     where = "overtravel.slip_cut_effect"
-    slip = float(to_si(where, "slipped", slipped, "length"))
-    off = float(to_si(where, "cut", cut, "length"))
+    slip = to_one(where, "slipped", slipped, "length")
+    off = to_one(where, "cut", cut, "length")
     drum, lines = hoist.drum._drum(), float(hoist.reeving.lines)
     before = hoist.wraps_at_lowest
     after = float(drum.place(float(drum.length_of(before)) + slip - off)[2])

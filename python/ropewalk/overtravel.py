@@ -9,7 +9,9 @@ where it stands, and licensed practice.
 
 from __future__ import annotations
 
-from ropewalk._overtravel_check import Finding, OvertravelCheck, check_campaign
+from ropewalk._overtravel_check import OvertravelCheck, check_campaign
+from ropewalk._overtravel_envelope import stopping_envelope
+from ropewalk._overtravel_findings import Finding
 from ropewalk._overtravel_formulas import (
     allowed_speed,
     counted_height,
@@ -18,7 +20,7 @@ from ropewalk._overtravel_formulas import (
     trip_height_shift,
     wraps_at_height,
 )
-from ropewalk._overtravel_hoist import BrakedHoist, Device, stopping_envelope
+from ropewalk._overtravel_hoist import BrakedHoist, Device
 from ropewalk._overtravel_slip import SlipCutEffect, slip_cut_effect
 
 __all__ = [

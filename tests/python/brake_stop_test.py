@@ -27,6 +27,7 @@ def stop(direction: str = "lowering", **changed: Any) -> rw.brake.Stop:
         "rotating_mass": "1200 tonne",
         "delay": "0.3 s",
         "build_up": "0.3 s",
+        "delay_torque": None,
     }
     speed = changed.pop("travel_speed", "1.2 m/s")
     load = changed.pop("hook_load", "1500 kN")

@@ -1,42 +1,25 @@
-"""Over-travel: stopping, set points in wraps, slip and cut, devices and campaigns, rig file."""
+"""Over-travel: set points in wraps, slip and cut, devices and campaigns, rig file."""
 
 from __future__ import annotations
 
 import copy
+import inspect
 import math
 from pathlib import Path
 from typing import Any
 
 import numpy as np
 import pytest
+from braked_hoists import DRUM, device, hoist, stop
 from hypothesis import given, settings
 from hypothesis import strategies as st
-from matplotlib.figure import Figure
 
 import ropewalk as rw
-from ropewalk import plot
 from ropewalk.errors import InadmissibleError, UnitError
 from ropewalk.testing import assert_close
 
 quick = settings(max_examples=40, deadline=None)
 RIG7 = rw.rig.example("rig7")
-DRUM = rw.Drum("28 in", "1-3/8 in", laps_per_layer=40, layers=4)
-
-
-def hoist(**changed: Any) -> rw.overtravel.BrakedHoist:
-    values: dict[str, Any] = {
-        "drum": DRUM,
-        "reeving": rw.Reeving(10, 1.04),
-        "wraps_at_lowest": 8,
-        "brake_torque": "120 kN*m",
-        "rotating_mass": "1500 tonne",
-    }
-    return rw.overtravel.BrakedHoist(**{**values, **changed})
-
-
-def device(name: str = "toggle", kind: Any = "drum wraps", **changed: Any) -> Any:
-    values: dict[str, Any] = {"crown": "30 m", "floor": "-0.3 m", "reaction_time": "0.6 s"}
-    return rw.overtravel.Device(name, kind, **{**values, **changed})
 
 
 def strokes(load: Any = "400 kN") -> rw.Campaign:
@@ -54,51 +37,6 @@ def check(campaign: rw.Campaign, of: Any, devices: Any, **changed: Any) -> Any:
         "lowering_speed": "1.2 m/s",
     }
     return rw.overtravel.check_campaign(campaign, of, devices, **{**values, **changed})
-
-
-# Stopping
-
-
-@quick
-@given(st.floats(0.0, 5.0), st.floats(0.0, 2.0), st.floats(0.0, 1.0), st.floats(0.1, 5.0))
-def test_speed_and_distance_undo_each_other(v: float, t: float, d: float, a: float) -> None:
-    rest = rw.Q(t, "s"), rw.Q(d, "m/s**2"), rw.Q(a, "m/s**2")
-    way = rw.overtravel.stopping_distance(rw.Q(v, "m/s"), *rest)
-    assert_close(rw.overtravel.allowed_speed(way, *rest), rw.Q(v, "m/s"), absolute="1e-9 m/s")
-
-
-def test_distance_is_that_of_the_rigid_stop() -> None:
-    """A drive that keeps the speed, then a brake all at once: `brake.Stop` in closed form."""
-    one = hoist(wraps_at_lowest=8.0)
-    slow = one.deceleration("lowering", "800 kN", "0 m")
-    radius = DRUM.lap_length(1).m_as("m") / (2 * math.pi)
-    stop = rw.brake.Stop(
-        "lowering",
-        "1.2 m/s",
-        "800 kN",
-        reeving=one.reeving,
-        drum_radius=rw.Q(radius, "m"),
-        brake_torque="120 kN*m",
-        rotating_mass="1500 tonne",
-        delay="0.6 s",
-    )
-    distance = rw.overtravel.stopping_distance("1.2 m/s", "0.6 s", "0 m/s**2", slow)
-    assert_close(stop.rigid().distance, distance)
-
-
-def test_the_envelope_is_its_formula_and_grows_with_layer_and_speed() -> None:
-    loads, speeds = rw.Q([200.0, 800.0, 4000.0], "kN"), rw.Q([0.5, 1.0, 2.0], "m/s")
-    envelope = rw.overtravel.stopping_envelope(
-        hoist(), "lowering", loads, speeds, reaction_time="0.6 s"
-    )
-    assert envelope.distance.attrs["units"] == "m"
-    heavy = envelope.distance.sel(hook_load=4e6)
-    # By hand: 0.0801 · 4 MN · 0.373 m = 119.5 kN·m in the first layer, more in the others.
-    assert np.isinf(heavy.sel(layer=[2, 3, 4])).all()
-    some = envelope.sel(hook_load=8e5, layer=3)
-    by_hand = 1.0 * 0.6 + 1.0 / (2.0 * float(some.deceleration))
-    assert float(some.distance.sel(speed=1.0)) == pytest.approx(by_hand)
-    assert (envelope.distance.diff("speed") > 0).where(np.isfinite(envelope.distance)).all()
 
 
 # Set points in wraps
@@ -148,7 +86,7 @@ def test_a_counter_that_knows_its_wraps_shows_the_height() -> None:
 
 def test_every_row_and_device_has_its_margin() -> None:
     devices = [device(), device("encoder", "block height", crown="30.5 m", reaction_time="0.4 s")]
-    found = check(strokes(), hoist(), devices)
+    found = check(strokes(), hoist(), devices, power_lost=False)
     assert found.ok
     assert found.margin_si.shape == (2, 2)
     up = hoist().deceleration("hoisting", "400 kN", "30 m")
@@ -160,8 +98,19 @@ def test_every_row_and_device_has_its_margin() -> None:
     table = found.table()
     assert len(table) == 4
     assert table["enough"].all()
-    assert "every margin is left" in str(found)
+    assert "every margin is left\ntaken: power kept" in str(found)
     assert "local codes" in str(found)
+
+
+def test_the_check_lets_lowered_loads_fall_unless_told_otherwise() -> None:
+    devices = [device(), device("encoder", "block height")]
+    found, kept = (check(strokes(), hoist(), devices, **x) for x in ({}, {"power_lost": False}))
+    assert found.power_lost
+    assert "taken: power lost" in str(found)
+    expected = stop("400 kN", 1, "0 N*m").rigid().distance_si
+    assert found.distance_si[0, 1] == pytest.approx(expected)
+    assert found.distance_si[0, 1] > kept.distance_si[0, 1]
+    assert found.distance_si[0, 0] == kept.distance_si[0, 0]
 
 
 def test_power_limits_the_speed_of_heavy_loads() -> None:
@@ -180,6 +129,12 @@ def test_power_limits_the_speed_of_heavy_loads() -> None:
         ([device(), device("b", "block height", crown="33.5 m")], {}, {}, "contact"),
         ([device(), device("b", "block height")], {}, {"margin": "3 m"}, "short margin"),
         ([device(), device("b", "block height", crown="27 m")], {}, {}, "plan passes set point"),
+        (
+            [device(), device("b", "block height")],
+            {"rotating_mass": "10 tonne", "brake_torque": "400 kN*m"},
+            {},
+            "slack line",
+        ),
     ],
 )
 def test_what_is_wrong_is_a_finding(devices: Any, of: Any, options: Any, kind: str) -> None:
@@ -213,6 +168,54 @@ def test_wrong_devices_are_refused() -> None:
     with pytest.raises(InadmissibleError, match="brake_torque"):
         hoist(brake_torque="-1 kN*m")
     assert copy.deepcopy(device()) == device()
+
+
+@pytest.mark.parametrize(
+    ("argument", "value"),
+    [
+        ("margin", "-1 m"),
+        ("margin", rw.Q(math.nan, "m")),
+        ("margin", rw.Q([0.5, 1.0], "m")),
+        ("crown", rw.Q(math.inf, "m")),
+        ("floor", rw.Q(-math.inf, "m")),
+        ("hoisting_speed", "0 m/s"),
+        ("lowering_speed", "0 m/s"),
+        ("hook_power", "0 W"),
+    ],
+)
+def test_a_check_refuses_what_would_pass_everything(argument: str, value: Any) -> None:
+    with pytest.raises(InadmissibleError, match=argument):
+        check(strokes(), hoist(), [device()], **{argument: value})
+
+
+def test_a_hoist_and_a_device_say_what_is_wrong() -> None:
+    with pytest.raises(InadmissibleError, match="direction"):
+        hoist().deceleration("static", "200 kN", "0 m")  # type: ignore[arg-type]
+    with pytest.raises(InadmissibleError, match="do not fit"):
+        hoist().deceleration("lowering", rw.Q([1.0, 2.0], "kN"), rw.Q([1.0, 2.0, 3.0], "m"))
+    for argument in ("crown", "floor", "reaction_time", "drive_acceleration"):
+        unit = {"reaction_time": "s", "drive_acceleration": "m/s**2"}.get(argument, "m")
+        with pytest.raises(InadmissibleError, match=argument):
+            device(**{argument: rw.Q([0.5, 0.6], unit)})
+    with pytest.raises(InadmissibleError, match="lines"):
+        device().wraps(DRUM, lines=[8, 10], wraps_at_lowest=8)
+    with pytest.raises(InadmissibleError, match="cut"):
+        rw.overtravel.slip_cut_effect(
+            hoist(), device(), slipped="60 ft", cut=rw.Q([60.0, 80.0], "ft")
+        )
+
+
+@pytest.mark.parametrize(
+    ("made", "left_out"),
+    [
+        (rw.overtravel.Device, "drive_acceleration"),
+        (rw.overtravel.stopping_envelope, "drive_acceleration"),
+        (rw.brake.Stop, "build_up"),
+        (rw.brake.Stop, "delay_torque"),
+    ],
+)
+def test_nothing_that_lengthens_a_stop_is_left_to_a_default(made: Any, left_out: str) -> None:
+    assert inspect.signature(made).parameters[left_out].default is inspect.Parameter.empty
 
 
 # Rig file
@@ -249,19 +252,3 @@ def test_a_wrong_rig_file_is_refused(tmp_path: Path, old: str, new: str, said: s
     path.write_text(text.replace(old, new), encoding="utf-8")
     with pytest.raises(rw.rig.RigFileError, match=said):
         rw.load_rig(path)
-
-
-def test_the_picture_of_the_envelope_shows_the_data() -> None:
-    envelope = rw.overtravel.stopping_envelope(
-        hoist(),
-        "lowering",
-        rw.Q([200.0, 6000.0], "kN"),
-        rw.Q([0.5, 1.0], "m/s"),
-        reaction_time="0.6 s",
-    )
-    ax = plot.stopping_distance_by_speed(Figure().subplots(), envelope, layer=2, room="2 m")
-    light, heavy = ax.get_lines()[:2]
-    np.testing.assert_allclose(light.get_ydata(), envelope.distance.sel(hook_load=2e5, layer=2))
-    assert np.isnan(heavy.get_ydata()).all()
-    assert "does not stop" in str(heavy.get_label())
-    assert "[m/s]" in ax.get_xlabel()

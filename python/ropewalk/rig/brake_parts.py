@@ -64,8 +64,15 @@ class Overtravel:
     lowering_speed: float
     devices: tuple[Device, ...]
 
-    def check(self, rig: Rig) -> OvertravelCheck:
+    def check(self, rig: Rig, *, power_lost: bool = True) -> OvertravelCheck:
         """Check the devices against the plan of a rig, on its emergency calipers alone.
+
+        Parameters
+        ----------
+        rig
+            The rig.
+        power_lost
+            As for `ropewalk.overtravel.check_campaign`.
 
         Raises
         ------
@@ -85,6 +92,7 @@ class Overtravel:
             margin=Q(self.margin, "m"),
             hoisting_speed=Q(self.hoisting_speed, "m/s"),
             lowering_speed=Q(self.lowering_speed, "m/s"),
+            power_lost=power_lost,
         )
 
 

@@ -63,7 +63,7 @@ class DeviceSection(Section):
     floor: Height = Field(description="The same on the way down; negative below the lowest.")
     reaction_time: Time = Field(description="From there until the brake grips.")
     drive_acceleration: AccelerationOrZero = Field(
-        default=0.0, description="Acceleration of the block in that time, the drive pulling on."
+        description="Acceleration of the block in that time, the drive pulling on, or 0."
     )
 
 
