@@ -246,7 +246,7 @@ class Mast:
         Parameters
         ----------
         hook_load, lines, reeving_efficiency
-            As for `derrick_load`.
+            As for `derrick_load`: an even number of lines; `leg_loads` takes an odd one too.
         crown_block_weight, on_legs
             As for `leg_loads`.
         """
@@ -256,9 +256,9 @@ class Mast:
             lines=lines,
             reeving_efficiency=reeving_efficiency,
         )
-        # The fast line with its checks of all three; the dead line is that at efficiency 1.
         fast_line = _core.reeving.fast_line_tension_at_efficiency(load, n, efficiency)
-        dead_line = _core.reeving.fast_line_tension_at_efficiency(load, n, 1.0)
+        # All of the dead line, W/n, as if on one leg: this refuses an odd number of lines.
+        dead_line = _core.mast.extra_leg_load(load, n, 1.0)
         return self._loads(load, dead_line, fast_line, crown_block_weight, on_legs)
 
     def _loads(

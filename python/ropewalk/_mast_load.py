@@ -30,9 +30,9 @@ def derrick_load(
     .. math:: F_d = W + \frac{W}{E n} + \frac{W}{n} = W \frac{1 + E + E n}{E n}
 
     The dead line counts W/n, as in the textbook; `reeving.crown_load` and
-    `reeving.lowering_crown_load` have it with the friction of every sheave. For an even number of
-    lines, the dead line over the crown. Source: A. T. Bourgoyne et al., Applied Drilling
-    Engineering (SPE, 1986), ch. 1.
+    `reeving.lowering_crown_load` have it with the friction of every sheave. Only for an even number
+    of lines, the dead line over the crown: an odd one is refused, and those two take it. Source:
+    A. T. Bourgoyne et al., Applied Drilling Engineering (SPE, 1986), ch. 1.
 
     Examples
     --------

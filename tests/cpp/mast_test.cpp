@@ -118,6 +118,19 @@ TEST(DerrickLoad, LoweringLoadsTheCrownLessThanRest) {
   }
 }
 
+TEST(DerrickLoad, AnOddNumberOfLinesHasNoDeadLineAndIsRefused) {
+  const Force hook_load = 300.0 * kip;
+  for (const double n : {3.0, 9.0, 63.0}) {
+    EXPECT_THROW((void)derrick_load(hook_load, number(n), number(0.8)), InadmissibleError);
+    EXPECT_THROW((void)static_derrick_load(hook_load, number(n)), InadmissibleError);
+    EXPECT_THROW((void)equivalent_load(hook_load, number(n), number(0.8)), InadmissibleError);
+    EXPECT_THROW((void)efficiency_factor(number(n), number(0.8)), InadmissibleError);
+    EXPECT_THROW((void)extra_leg_load(hook_load, number(n), number(1.0)), InadmissibleError);
+    EXPECT_THROW((void)rating_at_lines(hook_load, number(n), number(10.0)), InadmissibleError);
+    EXPECT_THROW((void)rating_at_lines(hook_load, number(10.0), number(n)), InadmissibleError);
+  }
+}
+
 // --- Rating
 
 TEST(Rating, TheCrownLoadIsTheSameAtBothNumbersOfLines) {

@@ -191,6 +191,27 @@ def test_an_odd_number_of_lines_pulls_no_anchor() -> None:
 
 
 @pytest.mark.parametrize(
+    "call",
+    [
+        lambda n: rw.mast.derrick_load("300 kip", n, 0.8),
+        lambda n: rw.mast.static_derrick_load("300 kip", n),
+        lambda n: rw.mast.equivalent_load("300 kip", n, 0.8),
+        lambda n: rw.mast.efficiency_factor(n, 0.8),
+        lambda n: rw.mast.extra_leg_load("300 kip", n, 1),
+        lambda n: rw.mast.rating_at_lines("300 kip", n, 10),
+        lambda n: rw.mast.rating_at_lines("300 kip", 10, n),
+        lambda n: Mast("30 ft", "A", "CD").leg_loads_at_efficiency("300 kip", n, 0.8),
+    ],
+)
+@pytest.mark.parametrize("lines", [3, 9, [10, 9]])
+def test_an_odd_number_of_lines_is_refused_where_the_dead_line_counts(
+    call: Any, lines: Any
+) -> None:
+    with pytest.raises(InadmissibleError, match="lines must be even"):
+        call(lines)
+
+
+@pytest.mark.parametrize(
     ("change", "field", "error"),
     [
         ({"base_width": 30}, "base_width", UnitError),

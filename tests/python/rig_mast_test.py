@@ -94,6 +94,7 @@ def test_the_hook_of_rig7_bounces_and_settles() -> None:
         ('dead_line = "A"', 'dead_line = ["20 ft", "0 ft"]', ["mast.dead_line", "outside"]),
         ('dead_line = "A"', "dead_line = 3", ["mast.dead_line", "two distances"]),
         ("rated_lines = 10", "rated_lines = 0", ["mast.rated_lines"]),
+        ("rated_lines = 10", "rated_lines = 9", ["mast.rated_lines", "even", "dead line"]),
         ('crown_block_weight = "9500 lbf"\n', "", ["mast.crown_block_weight: missing"]),
         ('weight = "22000 lbf"', 'weight = "38000 lbf"', ["suspension.part", "block.weight"]),
         ('name = "links"', 'name = "hook"', ["suspension.part", "once"]),

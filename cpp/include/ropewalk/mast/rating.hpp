@@ -3,6 +3,7 @@
 
 #include "ropewalk/base/model.hpp"
 #include "ropewalk/base/parameters.hpp"
+#include "ropewalk/reeving/even_lines.hpp"
 
 namespace ropewalk::mast {
 
@@ -34,7 +35,12 @@ struct RatingAtLines {
   static constexpr std::string_view name = "mast.rating_at_lines";
   static constexpr std::tuple parameters{argument::hook_load_rating, argument::rated_lines,
                                          params::lines};
+  static constexpr std::string_view joint_rule =
+      "rated_lines and lines must be even: an odd number has no dead line on the mast";
 
+  static constexpr bool joint(Force, Number rated_lines, Number lines) noexcept {
+    return reeving::is_even(rated_lines) & reeving::is_even(lines);
+  }
   static constexpr Force formula(Force hook_load_rating, Number rated_lines,
                                  Number lines) noexcept {
     return hook_load_rating * (((rated_lines + 2.0) * lines) / (rated_lines * (lines + 2.0)));
@@ -54,7 +60,11 @@ inline constexpr Model<RatingAtLines> rating_at_lines{};
 struct ExtraLegLoad {
   static constexpr std::string_view name = "mast.extra_leg_load";
   static constexpr std::tuple parameters{params::hook_load, params::lines, argument::legs_sharing};
+  static constexpr std::string_view joint_rule = reeving::even_rule;
 
+  static constexpr bool joint(Force, Number lines, Number) noexcept {
+    return reeving::is_even(lines);
+  }
   static constexpr Force formula(Force hook_load, Number lines, Number legs_sharing) noexcept {
     return hook_load / (legs_sharing * lines);
   }
