@@ -190,6 +190,11 @@ class Mast:
         """Share of legs A, B, C, D in the pull of the fast line."""
         return tuple(self._shares().fast_line)
 
+    @property
+    def largest_share(self) -> float:
+        """Of dead and fast line together, the share of the leg that bears most: 0.5 to 2."""
+        return float(self._shares().largest_share)
+
     def leg_loads(
         self,
         hook_load: QuantityLike,

@@ -47,9 +47,12 @@ def rig_suspension(rig: Rig, service: str = "rotary drilling") -> Suspension:
     mast = None
     if rig.mast is not None:
         at_lines = si.mast.rating_at_lines(
-            rig.mast.hook_load_rating, rig.mast.rated_lines, rig.reeving.lines
+            rig.mast.hook_load_rating,
+            rig.mast.rated_lines,
+            rig.reeving.lines,
+            rig.mast.mast.largest_share,
         )
-        mast = to_quantity(min(at_lines, rig.mast.hook_load_rating), "force")
+        mast = to_quantity(at_lines, "force")
     return Suspension(
         [Part(n, to_quantity(r, "force"), to_quantity(w, "force")) for n, r, w in hanging],
         crown_block=to_quantity(rig.crown.rated_load, "force"),

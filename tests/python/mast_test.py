@@ -113,13 +113,21 @@ def test_the_textbook_formulas_are_its_layout(lines: int, efficiency: float, loa
     assert loads.efficiency_factor == pytest.approx(rw.mast.efficiency_factor(lines, efficiency))
 
 
-@given(st.sampled_from([6, 8, 10, 12, 14]), st.sampled_from([6, 8, 10, 12, 14]))
-def test_ratings_at_two_numbers_of_lines_load_the_crown_alike(one: int, other: int) -> None:
-    rating = rw.mast.rating_at_lines("1000 kip", one, other)
-    assert_close(
-        rw.mast.static_derrick_load(rating, other), rw.mast.static_derrick_load("1000 kip", one)
-    )
-    assert_close(rw.mast.rating_at_lines(rating, other, one), "1000 kip")
+lines_strung = st.sampled_from([2, 6, 8, 10, 12, 14])
+
+
+@given(masts(), lines_strung, lines_strung)
+def test_a_rating_at_other_lines_overloads_nothing(mast: Mast, rated: int, lines: int) -> None:
+    rating = rw.mast.rating_at_lines("1000 kip", rated, lines, mast.largest_share)
+    as_rated = mast.leg_loads("1000 kip", rw.Reeving(rated, 1.0), "static")
+    as_strung = mast.leg_loads(rating, rw.Reeving(lines, 1.0), "static")
+    assert np.all(as_strung.legs_si <= as_rated.legs_si.max() * (1.0 + 1e-12))
+    assert as_strung.total <= as_rated.total * (1.0 + 1e-12)
+    if lines < rated:
+        assert_close(as_strung.largest, as_rated.largest)
+        assert rating < rw.Q(1000.0, "kip")
+    else:
+        assert_close(rating, "1000 kip")
 
 
 def test_friction_spreads_the_three_states_about_rest() -> None:
@@ -198,8 +206,8 @@ def test_an_odd_number_of_lines_pulls_no_anchor() -> None:
         lambda n: rw.mast.equivalent_load("300 kip", n, 0.8),
         lambda n: rw.mast.efficiency_factor(n, 0.8),
         lambda n: rw.mast.extra_leg_load("300 kip", n, 1),
-        lambda n: rw.mast.rating_at_lines("300 kip", n, 10),
-        lambda n: rw.mast.rating_at_lines("300 kip", 10, n),
+        lambda n: rw.mast.rating_at_lines("300 kip", n, 10, 1.0),
+        lambda n: rw.mast.rating_at_lines("300 kip", 10, n, 1.0),
         lambda n: Mast("30 ft", "A", "CD").leg_loads_at_efficiency("300 kip", n, 0.8),
     ],
 )

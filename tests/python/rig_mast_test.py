@@ -62,7 +62,8 @@ def test_the_weakest_part_of_rig7_by_hand() -> None:
 
 
 def test_fewer_lines_lower_the_rating_of_the_mast_and_more_do_not_raise_it(tmp_path: Path) -> None:
-    for lines, rating in ((8, 650.0 * (12 / 10) / (10 / 8)), (12, 650.0)):
+    # Leg A, with the dead line, bears W (1/4 + 1/n).
+    for lines, rating in ((8, 650.0 * (14 / 10) / (12 / 8)), (12, 650.0)):
         rig = load(tmp_path, RIG7.replace("lines = 10\nsheave", f"lines = {lines}\nsheave"))
         margins = rw.suspension.rig_margins(rig)
         assert_close(margins.rating[0], rw.Q(rating, "kip"))
