@@ -46,7 +46,7 @@ class LegLoads:
     Attributes
     ----------
     legs_si
-        Load of every leg, N; negative would be uplift.
+        Load of every leg, N; negative is uplift, see `uplifted`.
     lines_si, dead_line_si, fast_line_si
         What bears on the crown: pull of all lines with the crown block where it is counted, and
         what pulls at the places of dead and fast line, N.
@@ -82,7 +82,27 @@ class LegLoads:
     def bears_most(self) -> npt.NDArray[np.bool_]:
         """True for the leg that bears most, and for those that bear the same but for rounding."""
         most = self.legs_si.max(axis=-1, keepdims=True)
-        return np.asarray(self.legs_si >= most * (1.0 - 1e-12))
+        return np.asarray(self.legs_si >= most - self._rounding())
+
+    @property
+    def uplifted(self) -> npt.NDArray[np.bool_]:
+        """True for every leg that is pulled up: it needs an anchorage good for that pull.
+
+        Lines over the base press on every leg; only what `on_legs` brings lifts one.
+
+        Examples
+        --------
+        >>> import ropewalk as rw
+        >>> mast = rw.Mast("30 ft", dead_line="A", fast_line="CD")
+        >>> wind = rw.Q([-30, 30, 30, -30], "kip")
+        >>> mast.leg_loads("50 kip", rw.Reeving(10, "roller"), on_legs=wind).uplifted.tolist()
+        [True, False, False, True]
+        """
+        return np.asarray(self.legs_si < -self._rounding())
+
+    def _rounding(self) -> npt.NDArray[np.float64]:
+        """What rounding may change in a load of a leg, N."""
+        return np.asarray(1e-12 * np.abs(self.legs_si).max(axis=-1, keepdims=True))
 
     @property
     def equivalent_load(self) -> Quantity:
@@ -91,8 +111,25 @@ class LegLoads:
 
     @property
     def efficiency_factor(self) -> Any:
-        """Derrick efficiency factor: total over maximum equivalent load; 1 if all bear alike."""
-        return self.legs_si.sum(axis=-1)[()] / (4.0 * self.legs_si.max(axis=-1)[()])
+        """Derrick efficiency factor: total over maximum equivalent load; 1 if all bear alike.
+
+        Uplifted legs count as they are, negative in the total.
+
+        Raises
+        ------
+        InadmissibleError
+            If no leg bears anything, so that there is no factor: nothing on the lines, or all legs
+            uplifted. Of many loads it names the first such row.
+        """
+        most = self.legs_si.max(axis=-1)
+        none = np.flatnonzero(most <= 0.0)
+        if none.size > 0:
+            row = f"row {none[0]} of {most.size}: " if most.ndim > 0 else ""
+            text = f"{row}no leg bears anything, so the loads have no efficiency factor: largest "
+            text += f"load of a leg {most.flat[none[0]]:g} N, must be above 0 (definition)"
+            where = "mast.LegLoads.efficiency_factor"
+            raise InadmissibleError(f"{where}: {text}", where, "legs")
+        return self.legs_si.sum(axis=-1)[()] / (4.0 * most[()])
 
 
 @dataclass(frozen=True, init=False, repr=False, slots=True)

@@ -192,6 +192,39 @@ def test_what_else_bears_on_the_legs_is_added() -> None:
     assert_close(blown.total, bare.total + rw.Q(8.0, "kip"))
 
 
+def test_uplift_is_a_finding() -> None:
+    mast, reeving = Mast("30 ft", "A", "CD"), rw.Reeving(10, 1.0)
+    wind = rw.Q([-30.0, 30.0, 30.0, -30.0], "kip")
+    loads = rw.Q([0.0, 50.0, 400.0], "kip")
+    many = mast.leg_loads(loads, reeving, "static", on_legs=wind)
+    # Under 50 kip, legs A and D press with 12.5 + 5 and 12.5 + 2.5 kip, less than the wind lifts.
+    lifted = [[True, False, False, True], [True, False, False, True], [False] * 4]
+    assert many.uplifted.tolist() == lifted
+    # Total 60 kip; most on leg C, 12.5 + 2.5 + 30 kip.
+    assert many.efficiency_factor[1] == pytest.approx(60.0 / (4.0 * 45.0))
+    assert not mast.leg_loads(loads, reeving, "static").uplifted.any()
+    # Wind on a mast without load: what one side is pressed, the other is lifted.
+    assert many.efficiency_factor[0] == pytest.approx(0.0, abs=1e-15)
+
+
+def test_legs_that_bear_nothing_have_no_efficiency_factor() -> None:
+    mast, reeving = Mast("30 ft", "A", "CD"), rw.Reeving(10, 1.0)
+    idle = mast.leg_loads("0 kip", reeving)
+    assert idle.bears_most.all()
+    assert not idle.uplifted.any()
+    lifted = mast.leg_loads("0 kip", reeving, on_legs=rw.Q([-4.0, -3.0, -2.0, -1.0], "kip"))
+    assert lifted.uplifted.all()
+    assert lifted.governing_leg == "D"
+    assert lifted.bears_most.tolist() == [False, False, False, True]
+    for loads in (idle, lifted):
+        with pytest.raises(InadmissibleError, match="no leg bears anything") as caught:
+            _ = loads.efficiency_factor
+        assert caught.value.field == "legs"
+    some = mast.leg_loads(rw.Q([100.0, 0.0], "kip"), reeving)
+    with pytest.raises(InadmissibleError, match="row 1 of 2"):
+        _ = some.efficiency_factor
+
+
 def test_an_odd_number_of_lines_pulls_no_anchor() -> None:
     loads = Mast("30 ft", "A", "CD").leg_loads("300 kip", rw.Reeving(9, 1.04))
     assert loads.dead_line_si == 0.0
@@ -279,3 +312,20 @@ def test_the_picture_has_every_leg_and_the_line_places() -> None:
     many = mast.leg_loads(rw.Q([1.0, 2.0], "kip"), rw.Reeving(10, "roller"))
     with pytest.raises(InadmissibleError):
         plot.leg_loads(ax, mast, many)
+
+
+def test_the_picture_shows_uplift() -> None:
+    mast = Mast("30 ft", "A", "CD")
+    wind = rw.Q([-60.0, 30.0, 30.0, -30.0], "kip")
+    loads = mast.leg_loads("50 kip", rw.Reeving(10, "roller"), on_legs=wind)
+    ax = plot.leg_loads(Figure().subplots(), mast, loads)
+    assert [text.get_text().endswith(", uplift") for text in ax.texts[:4]] == [
+        True,
+        False,
+        False,
+        True,
+    ]
+    disks = [patch for patch in ax.patches if hasattr(patch, "radius")]
+    sizes = np.array([disk.radius**2 for disk in disks])
+    np.testing.assert_allclose(sizes / sizes[2], np.abs(loads.legs_si) / loads.legs_si[2])
+    assert [disk.get_linestyle() for disk in disks] == ["--", "-", "-", "--"]
