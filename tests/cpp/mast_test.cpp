@@ -138,8 +138,8 @@ TEST(DerrickLoad, AnOddNumberOfLinesHasNoDeadLineAndIsRefused) {
 
 TEST(Rating, NeitherCrownNorAnyLegNorTheNameplateIsExceeded) {
   const Force rated = 1000.0 * kip;
-  for (const PlanPoint fast_line : {at(0.0, 3.0), at(-4.0, -3.0), at(2.0, 1.0)}) {
-    for (const PlanPoint dead_line : {at(-4.0, -3.0), at(0.0, -3.0), at(0.0, 0.0)}) {
+  for (const PlanPoint& fast_line : {at(0.0, 3.0), at(-4.0, -3.0), at(2.0, 1.0)}) {
+    for (const PlanPoint& dead_line : {at(-4.0, -3.0), at(0.0, -3.0), at(0.0, 0.0)}) {
       const LegShares legs_of = shares(dead_line, fast_line);
       const Number share = number(legs_of.largest_share());
       const auto largest_leg = [&](Force hook_load, double n) {
