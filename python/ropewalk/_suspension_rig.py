@@ -30,6 +30,11 @@ def rig_suspension(rig: Rig, service: str = "rotary drilling") -> Suspension:
     service
         Service whose minimum design factor the line keeps, as in `ropewalk.design_factor.minimum`.
 
+    Raises
+    ------
+    InadmissibleError
+        If the rig has a mast but an odd number of lines: its rating is for a dead line on it.
+
     Examples
     --------
     >>> import ropewalk as rw
@@ -79,6 +84,11 @@ def rig_margins(
         ``"hoisting"``, ``"static"`` or ``"lowering"``.
     service
         Service whose minimum design factor the line keeps.
+
+    Raises
+    ------
+    InadmissibleError
+        If the rig has a mast but an odd number of lines: its rating is for a dead line on it.
 
     Examples
     --------

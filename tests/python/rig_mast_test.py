@@ -69,6 +69,12 @@ def test_fewer_lines_lower_the_rating_of_the_mast_and_more_do_not_raise_it(tmp_p
         assert_close(margins.rating[0], rw.Q(rating, "kip"))
 
 
+def test_a_mast_has_no_rating_at_an_odd_number_of_lines(tmp_path: Path) -> None:
+    rig = load(tmp_path, RIG7.replace("lines = 10\nsheave", "lines = 9\nsheave"))
+    with pytest.raises(InadmissibleError, match="lines must be even"):
+        rw.suspension.rig_margins(rig)
+
+
 def test_a_rig_without_them_has_its_blocks_and_line(tmp_path: Path) -> None:
     rig = load(tmp_path, bare())
     assert (rig.mast, rig.suspension) == (None, None)
