@@ -69,6 +69,7 @@ void bind_mast(py::module_& core) {
            py::arg("fast_line_along"))
       .def_property_readonly("dead_line", &LegShares::dead_line)
       .def_property_readonly("fast_line", &LegShares::fast_line)
+      .def_property_readonly("largest_share", &LegShares::largest_share)
       .def("loads", &leg_loads, py::arg("lines_pull"), py::arg("crown_block_weight"),
            py::arg("dead_line"), py::arg("fast_line"),
            "Load [N] of legs A, B, C, D on the last axis.");

@@ -46,7 +46,7 @@ class LegLoads:
     Attributes
     ----------
     legs_si
-        Load of every leg, N; negative would be uplift.
+        Load of every leg, N; negative is uplift, see `uplifted`.
     lines_si, dead_line_si, fast_line_si
         What bears on the crown: pull of all lines with the crown block where it is counted, and
         what pulls at the places of dead and fast line, N.
@@ -82,7 +82,27 @@ class LegLoads:
     def bears_most(self) -> npt.NDArray[np.bool_]:
         """True for the leg that bears most, and for those that bear the same but for rounding."""
         most = self.legs_si.max(axis=-1, keepdims=True)
-        return np.asarray(self.legs_si >= most * (1.0 - 1e-12))
+        return np.asarray(self.legs_si >= most - self._rounding())
+
+    @property
+    def uplifted(self) -> npt.NDArray[np.bool_]:
+        """True for every leg that is pulled up: it needs an anchorage good for that pull.
+
+        Lines over the base press on every leg; only what `on_legs` brings lifts one.
+
+        Examples
+        --------
+        >>> import ropewalk as rw
+        >>> mast = rw.Mast("30 ft", dead_line="A", fast_line="CD")
+        >>> wind = rw.Q([-30, 30, 30, -30], "kip")
+        >>> mast.leg_loads("50 kip", rw.Reeving(10, "roller"), on_legs=wind).uplifted.tolist()
+        [True, False, False, True]
+        """
+        return np.asarray(self.legs_si < -self._rounding())
+
+    def _rounding(self) -> npt.NDArray[np.float64]:
+        """What rounding may change in a load of a leg, N."""
+        return np.asarray(1e-12 * np.abs(self.legs_si).max(axis=-1, keepdims=True))
 
     @property
     def equivalent_load(self) -> Quantity:
@@ -91,8 +111,25 @@ class LegLoads:
 
     @property
     def efficiency_factor(self) -> Any:
-        """Derrick efficiency factor: total over maximum equivalent load; 1 if all bear alike."""
-        return self.legs_si.sum(axis=-1)[()] / (4.0 * self.legs_si.max(axis=-1)[()])
+        """Derrick efficiency factor: total over maximum equivalent load; 1 if all bear alike.
+
+        Uplifted legs count as they are, negative in the total.
+
+        Raises
+        ------
+        InadmissibleError
+            If no leg bears anything, so that there is no factor: nothing on the lines, or all legs
+            uplifted. Of many loads it names the first such row.
+        """
+        most = self.legs_si.max(axis=-1)
+        none = np.flatnonzero(most <= 0.0)
+        if none.size > 0:
+            row = f"row {none[0]} of {most.size}: " if most.ndim > 0 else ""
+            text = f"{row}no leg bears anything, so the loads have no efficiency factor: largest "
+            text += f"load of a leg {most.flat[none[0]]:g} N, must be above 0 (definition)"
+            where = "mast.LegLoads.efficiency_factor"
+            raise InadmissibleError(f"{where}: {text}", where, "legs")
+        return self.legs_si.sum(axis=-1)[()] / (4.0 * most[()])
 
 
 @dataclass(frozen=True, init=False, repr=False, slots=True)
@@ -190,6 +227,11 @@ class Mast:
         """Share of legs A, B, C, D in the pull of the fast line."""
         return tuple(self._shares().fast_line)
 
+    @property
+    def largest_share(self) -> float:
+        """Of dead and fast line together, the share of the leg that bears most: 0.5 to 2."""
+        return float(self._shares().largest_share)
+
     def leg_loads(
         self,
         hook_load: QuantityLike,
@@ -246,7 +288,7 @@ class Mast:
         Parameters
         ----------
         hook_load, lines, reeving_efficiency
-            As for `derrick_load`.
+            As for `derrick_load`: an even number of lines; `leg_loads` takes an odd one too.
         crown_block_weight, on_legs
             As for `leg_loads`.
         """
@@ -256,9 +298,9 @@ class Mast:
             lines=lines,
             reeving_efficiency=reeving_efficiency,
         )
-        # The fast line with its checks of all three; the dead line is that at efficiency 1.
         fast_line = _core.reeving.fast_line_tension_at_efficiency(load, n, efficiency)
-        dead_line = _core.reeving.fast_line_tension_at_efficiency(load, n, 1.0)
+        # All of the dead line, W/n, as if on one leg: this refuses an odd number of lines.
+        dead_line = _core.mast.extra_leg_load(load, n, 1.0)
         return self._loads(load, dead_line, fast_line, crown_block_weight, on_legs)
 
     def _loads(

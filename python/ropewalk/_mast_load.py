@@ -30,9 +30,9 @@ def derrick_load(
     .. math:: F_d = W + \frac{W}{E n} + \frac{W}{n} = W \frac{1 + E + E n}{E n}
 
     The dead line counts W/n, as in the textbook; `reeving.crown_load` and
-    `reeving.lowering_crown_load` have it with the friction of every sheave. For an even number of
-    lines, the dead line over the crown. Source: A. T. Bourgoyne et al., Applied Drilling
-    Engineering (SPE, 1986), ch. 1.
+    `reeving.lowering_crown_load` have it with the friction of every sheave. Only for an even number
+    of lines, the dead line over the crown: an odd one is refused, and those two take it. Source:
+    A. T. Bourgoyne et al., Applied Drilling Engineering (SPE, 1986), ch. 1.
 
     Examples
     --------
@@ -122,25 +122,34 @@ def rating_at_lines(
     hook_load_rating: QuantityLike,
     rated_lines: NumberLike,
     lines: NumberLike,
+    leg_share: NumberLike,
     *,
     outside_validity: Policy = "raise",
     return_status: bool = False,
     threads: int = 1,
 ) -> Quantity:
-    r"""Static hook load rating at another number of lines, the load on the crown being the same.
+    r"""Static hook load rating at another number of lines: no leg, nor the crown, bears more.
 
-    .. math:: W_2 = W_1 \frac{(n_1 + 2)/n_1}{(n_2 + 2)/n_2}
+    .. math:: W_2 = W_1 \min\left(1, \frac{1 + 4 s/n_1}{1 + 4 s/n_2}\right)
 
-    A rating is a static hook load for a stated number of lines (API Spec 4F, nameplate), without
-    setback and wind, which lower it. With more lines than stated the formula gives more than the
-    nameplate; only the maker can say whether the structure bears it. Source: equilibrium of the
-    crown block at rest.
+    At rest the leg that bears most has W/4 + s W/n, s its share of the dead line plus its share of
+    the fast line (`Mast.largest_share`): 1 for a dead line at one leg and the drawworks between two
+    others, 2 for both at the same leg. The crown bears as four legs of s = 1/2: it asks for less.
+    More lines than stated do not raise the rating, as only the maker can. Fewer lines still pull
+    harder on anchor and fast-line sheave, W/n each, which is not judged here.
+
+    A rating is a static hook load for a stated number of lines and dead-line position (API Spec 4F,
+    nameplate), without setback and wind, which lower it; the maker's load tables come before this.
+    Source: equilibrium of the crown block at rest; leg loads of `Mast`, for s = 1 those of A. T.
+    Bourgoyne et al., Applied Drilling Engineering (SPE, 1986), ch. 1.
 
     Examples
     --------
     >>> import ropewalk as rw
-    >>> print(f"{rw.mast.rating_at_lines('1000 kip', 12, 8).to('kip'):.0f}")
-    933 kip
+    >>> mast = rw.Mast("30 ft", dead_line="A", fast_line="CD")
+    >>> rating = rw.mast.rating_at_lines("1000 kip", 12, 8, mast.largest_share)
+    >>> print(f"{rating.to('kip'):.0f}")
+    889 kip
     """
     ...
 

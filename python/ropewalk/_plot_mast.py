@@ -31,8 +31,8 @@ def leg_loads(
 ) -> Axes:
     """Draw the base from above with the load of every leg; the drawworks is at the top.
 
-    The area of a disk is the load of the leg; legs that bear most are hatched. Fast and dead
-    line stand where they pull.
+    The area of a disk is the load of the leg; legs that bear most are hatched. A leg that is
+    pulled up has a dashed, empty disk and says so. Fast and dead line stand where they pull.
 
     Parameters
     ----------
@@ -64,25 +64,27 @@ def leg_loads(
     half = np.array([mast.base_width_si, mast.base_depth_si]) * scale / 2.0
     corners = np.array([(-1.0, -1.0), (1.0, -1.0), (1.0, 1.0), (-1.0, 1.0)]) * half
     ax.add_patch(Rectangle(-half, *(2.0 * half), fill=False, edgecolor="#888888", linewidth=1.0))
-    heaviest = float(loads.legs_si.max())
-    for name, corner, load, governs in zip(
-        LEGS, corners, loads.legs_si, loads.bears_most, strict=True
+    sizes = np.abs(loads.legs_si)
+    heaviest = float(sizes.max())
+    for name, corner, load, size, governs, uplifted in zip(
+        LEGS, corners, loads.legs_si, sizes, loads.bears_most, loads.uplifted, strict=True
     ):
         shown = to_quantity(load, "force").m_as(force_unit)
-        radius = 0.34 * half.min() * np.sqrt(max(load, 0.0) / heaviest) if heaviest > 0.0 else 0.0
+        radius = 0.34 * half.min() * np.sqrt(size / heaviest) if heaviest > 0.0 else 0.0
         ax.add_patch(
             Circle(
                 tuple(corner),
                 radius,
-                facecolor="#d9e2ea" if not governs else "#f2d9dc",
+                facecolor="none" if uplifted else "#f2d9dc" if governs else "#d9e2ea",
                 edgecolor=_HEAVY if governs else _INK,
                 hatch="////" if governs else None,
+                linestyle="--" if uplifted else "-",
                 linewidth=1.4,
             )
         )
         beyond = np.sign(corner[1])
         ax.annotate(
-            f"{name}: {shown:.1f} {force_unit}",
+            f"{name}: {shown:.1f} {force_unit}" + (", uplift" if uplifted else ""),
             (corner[0], corner[1] + beyond * radius),
             xytext=(0, 4 * beyond),
             textcoords="offset points",

@@ -30,6 +30,11 @@ def rig_suspension(rig: Rig, service: str = "rotary drilling") -> Suspension:
     service
         Service whose minimum design factor the line keeps, as in `ropewalk.design_factor.minimum`.
 
+    Raises
+    ------
+    InadmissibleError
+        If the rig has a mast but an odd number of lines: its rating is for a dead line on it.
+
     Examples
     --------
     >>> import ropewalk as rw
@@ -47,9 +52,12 @@ def rig_suspension(rig: Rig, service: str = "rotary drilling") -> Suspension:
     mast = None
     if rig.mast is not None:
         at_lines = si.mast.rating_at_lines(
-            rig.mast.hook_load_rating, rig.mast.rated_lines, rig.reeving.lines
+            rig.mast.hook_load_rating,
+            rig.mast.rated_lines,
+            rig.reeving.lines,
+            rig.mast.mast.largest_share,
         )
-        mast = to_quantity(min(at_lines, rig.mast.hook_load_rating), "force")
+        mast = to_quantity(at_lines, "force")
     return Suspension(
         [Part(n, to_quantity(r, "force"), to_quantity(w, "force")) for n, r, w in hanging],
         crown_block=to_quantity(rig.crown.rated_load, "force"),
@@ -76,6 +84,11 @@ def rig_margins(
         ``"hoisting"``, ``"static"`` or ``"lowering"``.
     service
         Service whose minimum design factor the line keeps.
+
+    Raises
+    ------
+    InadmissibleError
+        If the rig has a mast but an odd number of lines: its rating is for a dead line on it.
 
     Examples
     --------

@@ -1,5 +1,6 @@
 #include <gtest/gtest.h>
 
+#include <algorithm>
 #include <numeric>
 #include <string>
 
@@ -118,15 +119,55 @@ TEST(DerrickLoad, LoweringLoadsTheCrownLessThanRest) {
   }
 }
 
+TEST(DerrickLoad, AnOddNumberOfLinesHasNoDeadLineAndIsRefused) {
+  const Force hook_load = 300.0 * kip;
+  for (const double n : {3.0, 9.0, 63.0}) {
+    EXPECT_THROW((void)derrick_load(hook_load, number(n), number(0.8)), InadmissibleError);
+    EXPECT_THROW((void)static_derrick_load(hook_load, number(n)), InadmissibleError);
+    EXPECT_THROW((void)equivalent_load(hook_load, number(n), number(0.8)), InadmissibleError);
+    EXPECT_THROW((void)efficiency_factor(number(n), number(0.8)), InadmissibleError);
+    EXPECT_THROW((void)extra_leg_load(hook_load, number(n), number(1.0)), InadmissibleError);
+    EXPECT_THROW((void)rating_at_lines(hook_load, number(n), number(10.0), number(1.0)),
+                 InadmissibleError);
+    EXPECT_THROW((void)rating_at_lines(hook_load, number(10.0), number(n), number(1.0)),
+                 InadmissibleError);
+  }
+}
+
 // --- Rating
 
-TEST(Rating, TheCrownLoadIsTheSameAtBothNumbersOfLines) {
-  for (const double n : {6.0, 8.0, 10.0, 14.0}) {
-    const Force rating = rating_at_lines(1000.0 * kip, number(12.0), number(n));
-    EXPECT_NEAR(
-        static_derrick_load(rating, number(n)) / static_derrick_load(1000.0 * kip, number(12.0)),
-        1.0, 1e-14);
+TEST(Rating, NeitherCrownNorAnyLegNorTheNameplateIsExceeded) {
+  const Force rated = 1000.0 * kip;
+  for (const PlanPoint& fast_line : {at(0.0, 3.0), at(-4.0, -3.0), at(2.0, 1.0)}) {
+    for (const PlanPoint& dead_line : {at(-4.0, -3.0), at(0.0, -3.0), at(0.0, 0.0)}) {
+      const LegShares legs_of = shares(dead_line, fast_line);
+      const Number share = number(legs_of.largest_share());
+      const auto largest_leg = [&](Force hook_load, double n) {
+        const auto loads = legs_of.loads(hook_load, hook_load / n, hook_load / n);
+        return *std::max_element(loads.begin(), loads.end());
+      };
+      for (const double n : {2.0, 6.0, 8.0, 10.0, 12.0, 14.0}) {
+        const Force rating = rating_at_lines(rated, number(12.0), number(n), share);
+        const double leg = largest_leg(rating, n) / largest_leg(rated, 12.0);
+        const double crown =
+            static_derrick_load(rating, number(n)) / static_derrick_load(rated, number(12.0));
+        EXPECT_LE(leg, 1.0 + 1e-14);
+        EXPECT_LE(crown, 1.0 + 1e-14);
+        EXPECT_LE(rating, rated);
+        // And no more is taken off than one of the three asks for.
+        EXPECT_NEAR(std::max({leg, crown, to_si(Number(rating / rated))}), 1.0, 1e-14);
+      }
+    }
   }
+}
+
+TEST(Rating, TheLargestShareOfTheLayouts) {
+  EXPECT_EQ(shares(at(0.0, 0.0), at(0.0, 0.0)).largest_share(), 0.5);
+  EXPECT_EQ(shares(at(-4.0, -3.0), at(0.0, 3.0)).largest_share(), 1.0);
+  EXPECT_EQ(shares(at(-4.0, 0.0), at(0.0, 3.0)).largest_share(), 1.0);  // D has half of each
+  EXPECT_EQ(shares(at(4.0, 3.0), at(4.0, 3.0)).largest_share(), 2.0);
+  EXPECT_THROW((void)rating_at_lines(1.0 * kip, number(12.0), number(8.0), number(0.4)),
+               InadmissibleError);
 }
 
 TEST(Rating, TheOldStandardCountsTheDeadLineFourTimes) {

@@ -113,13 +113,21 @@ def test_the_textbook_formulas_are_its_layout(lines: int, efficiency: float, loa
     assert loads.efficiency_factor == pytest.approx(rw.mast.efficiency_factor(lines, efficiency))
 
 
-@given(st.sampled_from([6, 8, 10, 12, 14]), st.sampled_from([6, 8, 10, 12, 14]))
-def test_ratings_at_two_numbers_of_lines_load_the_crown_alike(one: int, other: int) -> None:
-    rating = rw.mast.rating_at_lines("1000 kip", one, other)
-    assert_close(
-        rw.mast.static_derrick_load(rating, other), rw.mast.static_derrick_load("1000 kip", one)
-    )
-    assert_close(rw.mast.rating_at_lines(rating, other, one), "1000 kip")
+lines_strung = st.sampled_from([2, 6, 8, 10, 12, 14])
+
+
+@given(masts(), lines_strung, lines_strung)
+def test_a_rating_at_other_lines_overloads_nothing(mast: Mast, rated: int, lines: int) -> None:
+    rating = rw.mast.rating_at_lines("1000 kip", rated, lines, mast.largest_share)
+    as_rated = mast.leg_loads("1000 kip", rw.Reeving(rated, 1.0), "static")
+    as_strung = mast.leg_loads(rating, rw.Reeving(lines, 1.0), "static")
+    assert np.all(as_strung.legs_si <= as_rated.legs_si.max() * (1.0 + 1e-12))
+    assert as_strung.total <= as_rated.total * (1.0 + 1e-12)
+    if lines < rated:
+        assert_close(as_strung.largest, as_rated.largest)
+        assert rating < rw.Q(1000.0, "kip")
+    else:
+        assert_close(rating, "1000 kip")
 
 
 def test_friction_spreads_the_three_states_about_rest() -> None:
@@ -184,10 +192,64 @@ def test_what_else_bears_on_the_legs_is_added() -> None:
     assert_close(blown.total, bare.total + rw.Q(8.0, "kip"))
 
 
+def test_uplift_is_a_finding() -> None:
+    mast, reeving = Mast("30 ft", "A", "CD"), rw.Reeving(10, 1.0)
+    wind = rw.Q([-30.0, 30.0, 30.0, -30.0], "kip")
+    loads = rw.Q([0.0, 50.0, 400.0], "kip")
+    many = mast.leg_loads(loads, reeving, "static", on_legs=wind)
+    # Under 50 kip, legs A and D press with 12.5 + 5 and 12.5 + 2.5 kip, less than the wind lifts.
+    lifted = [[True, False, False, True], [True, False, False, True], [False] * 4]
+    assert many.uplifted.tolist() == lifted
+    # Total 60 kip; most on leg C, 12.5 + 2.5 + 30 kip.
+    assert many.efficiency_factor[1] == pytest.approx(60.0 / (4.0 * 45.0))
+    assert not mast.leg_loads(loads, reeving, "static").uplifted.any()
+    # Wind on a mast without load: what one side is pressed, the other is lifted.
+    assert many.efficiency_factor[0] == pytest.approx(0.0, abs=1e-15)
+
+
+def test_legs_that_bear_nothing_have_no_efficiency_factor() -> None:
+    mast, reeving = Mast("30 ft", "A", "CD"), rw.Reeving(10, 1.0)
+    idle = mast.leg_loads("0 kip", reeving)
+    assert idle.bears_most.all()
+    assert not idle.uplifted.any()
+    lifted = mast.leg_loads("0 kip", reeving, on_legs=rw.Q([-4.0, -3.0, -2.0, -1.0], "kip"))
+    assert lifted.uplifted.all()
+    assert lifted.governing_leg == "D"
+    assert lifted.bears_most.tolist() == [False, False, False, True]
+    for loads in (idle, lifted):
+        with pytest.raises(InadmissibleError, match="no leg bears anything") as caught:
+            _ = loads.efficiency_factor
+        assert caught.value.field == "legs"
+    some = mast.leg_loads(rw.Q([100.0, 0.0], "kip"), reeving)
+    with pytest.raises(InadmissibleError, match="row 1 of 2"):
+        _ = some.efficiency_factor
+
+
 def test_an_odd_number_of_lines_pulls_no_anchor() -> None:
     loads = Mast("30 ft", "A", "CD").leg_loads("300 kip", rw.Reeving(9, 1.04))
     assert loads.dead_line_si == 0.0
     assert_close(loads.legs[0], "75 kip")
+
+
+@pytest.mark.parametrize(
+    "call",
+    [
+        lambda n: rw.mast.derrick_load("300 kip", n, 0.8),
+        lambda n: rw.mast.static_derrick_load("300 kip", n),
+        lambda n: rw.mast.equivalent_load("300 kip", n, 0.8),
+        lambda n: rw.mast.efficiency_factor(n, 0.8),
+        lambda n: rw.mast.extra_leg_load("300 kip", n, 1),
+        lambda n: rw.mast.rating_at_lines("300 kip", n, 10, 1.0),
+        lambda n: rw.mast.rating_at_lines("300 kip", 10, n, 1.0),
+        lambda n: Mast("30 ft", "A", "CD").leg_loads_at_efficiency("300 kip", n, 0.8),
+    ],
+)
+@pytest.mark.parametrize("lines", [3, 9, [10, 9]])
+def test_an_odd_number_of_lines_is_refused_where_the_dead_line_counts(
+    call: Any, lines: Any
+) -> None:
+    with pytest.raises(InadmissibleError, match="lines must be even"):
+        call(lines)
 
 
 @pytest.mark.parametrize(
@@ -250,3 +312,20 @@ def test_the_picture_has_every_leg_and_the_line_places() -> None:
     many = mast.leg_loads(rw.Q([1.0, 2.0], "kip"), rw.Reeving(10, "roller"))
     with pytest.raises(InadmissibleError):
         plot.leg_loads(ax, mast, many)
+
+
+def test_the_picture_shows_uplift() -> None:
+    mast = Mast("30 ft", "A", "CD")
+    wind = rw.Q([-60.0, 30.0, 30.0, -30.0], "kip")
+    loads = mast.leg_loads("50 kip", rw.Reeving(10, "roller"), on_legs=wind)
+    ax = plot.leg_loads(Figure().subplots(), mast, loads)
+    assert [text.get_text().endswith(", uplift") for text in ax.texts[:4]] == [
+        True,
+        False,
+        False,
+        True,
+    ]
+    disks = [patch for patch in ax.patches if hasattr(patch, "radius")]
+    sizes = np.array([disk.radius**2 for disk in disks])
+    np.testing.assert_allclose(sizes / sizes[2], np.abs(loads.legs_si) / loads.legs_si[2])
+    assert [disk.get_linestyle() for disk in disks] == ["--", "-", "-", "--"]

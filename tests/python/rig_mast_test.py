@@ -62,10 +62,17 @@ def test_the_weakest_part_of_rig7_by_hand() -> None:
 
 
 def test_fewer_lines_lower_the_rating_of_the_mast_and_more_do_not_raise_it(tmp_path: Path) -> None:
-    for lines, rating in ((8, 650.0 * (12 / 10) / (10 / 8)), (12, 650.0)):
+    # Leg A, with the dead line, bears W (1/4 + 1/n).
+    for lines, rating in ((8, 650.0 * (14 / 10) / (12 / 8)), (12, 650.0)):
         rig = load(tmp_path, RIG7.replace("lines = 10\nsheave", f"lines = {lines}\nsheave"))
         margins = rw.suspension.rig_margins(rig)
         assert_close(margins.rating[0], rw.Q(rating, "kip"))
+
+
+def test_a_mast_has_no_rating_at_an_odd_number_of_lines(tmp_path: Path) -> None:
+    rig = load(tmp_path, RIG7.replace("lines = 10\nsheave", "lines = 9\nsheave"))
+    with pytest.raises(InadmissibleError, match="lines must be even"):
+        rw.suspension.rig_margins(rig)
 
 
 def test_a_rig_without_them_has_its_blocks_and_line(tmp_path: Path) -> None:
@@ -94,6 +101,7 @@ def test_the_hook_of_rig7_bounces_and_settles() -> None:
         ('dead_line = "A"', 'dead_line = ["20 ft", "0 ft"]', ["mast.dead_line", "outside"]),
         ('dead_line = "A"', "dead_line = 3", ["mast.dead_line", "two distances"]),
         ("rated_lines = 10", "rated_lines = 0", ["mast.rated_lines"]),
+        ("rated_lines = 10", "rated_lines = 9", ["mast.rated_lines", "even", "dead line"]),
         ('crown_block_weight = "9500 lbf"\n', "", ["mast.crown_block_weight: missing"]),
         ('weight = "22000 lbf"', 'weight = "38000 lbf"', ["suspension.part", "block.weight"]),
         ('name = "links"', 'name = "hook"', ["suspension.part", "once"]),

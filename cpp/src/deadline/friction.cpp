@@ -45,8 +45,8 @@ std::vector<Load> means(std::span<const Move> moves) {
 
 void check(std::span<const Move> moves, int lines, double confidence) {
   require(where, params::lines, from_si<Number>(lines));
-  if (!detail::is_even(from_si<Number>(lines))) {
-    throw InadmissibleError(where, "lines", std::string(detail::even_rule));
+  if (!reeving::is_even(from_si<Number>(lines))) {
+    throw InadmissibleError(where, "lines", std::string(reeving::even_rule));
   }
   require(where, argument::confidence, from_si<Number>(confidence));
   for (std::size_t i = 0; i < moves.size(); ++i) {

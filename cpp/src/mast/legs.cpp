@@ -1,5 +1,6 @@
 #include "ropewalk/mast/legs.hpp"
 
+#include <algorithm>
 #include <cmath>
 #include <string>
 
@@ -49,6 +50,15 @@ LegShares::LegShares(const Layout& layout) {
   require(where, argument::base_depth, layout.base_depth);
   dead_line_ = shares("dead_line", layout, layout.dead_line);
   fast_line_ = shares("fast_line", layout, layout.fast_line);
+}
+
+double LegShares::largest_share() const noexcept {
+  // The two shares of all legs add up to 2, so that one has 1/2 or more, but for rounding.
+  double largest = 0.5;
+  for (std::size_t leg = 0; leg < legs; ++leg) {
+    largest = std::max(largest, dead_line_[leg] + fast_line_[leg]);
+  }
+  return std::min(largest, 2.0);
 }
 
 std::array<Force, legs> LegShares::loads(Force central, Force dead_line,

@@ -45,6 +45,8 @@ class LegShares:
     def dead_line(self) -> typing.Annotated[list[float], "FixedSize(4)"]: ...
     @property
     def fast_line(self) -> typing.Annotated[list[float], "FixedSize(4)"]: ...
+    @property
+    def largest_share(self) -> float: ...
 
 def derrick_load(
     hook_load: float | numpy.typing.ArrayLike,
@@ -109,6 +111,7 @@ def rating_at_lines(
     hook_load_rating: float | numpy.typing.ArrayLike,
     rated_lines: float | numpy.typing.ArrayLike,
     lines: float | numpy.typing.ArrayLike,
+    leg_share: float | numpy.typing.ArrayLike,
     *,
     outside_validity: str = "raise",
     return_status: bool = False,
@@ -117,7 +120,7 @@ def rating_at_lines(
     """
     Static hook load rating at another number of lines.
 
-    In SI: hook_load_rating [N], rated_lines [1], lines [1]; gives [N].
+    In SI: hook_load_rating [N], rated_lines [1], lines [1], leg_share [1]; gives [N].
     """
 
 def static_derrick_load(

@@ -15,6 +15,12 @@ PARAMETERS: dict[str, Parameter] = {
     "extra_leg_load": Parameter(
         FORCE, "lbf", "Extra load of one leg by the placement of the dead line.", 40_000.0
     ),
+    "leg_share": Parameter(
+        NUMBER,
+        "",
+        "Share of dead line plus share of fast line on the leg that bears most, 0.5 to 2.",
+        1.0,
+    ),
     "legs_sharing": Parameter(
         COUNT, "", "Legs that share the dead line: 1 at a leg, 2 between two.", 1
     ),
@@ -39,9 +45,9 @@ SIGNATURES: dict[str, Signature] = {
         ("lines", "reeving_efficiency"), NUMBER, "Derrick load over maximum equivalent load."
     ),
     "mast.rating_at_lines": Signature(
-        ("hook_load_rating", "rated_lines", "lines"),
+        ("hook_load_rating", "rated_lines", "lines", "leg_share"),
         FORCE,
-        "Static hook load that loads the crown as the rated one does.",
+        "Static hook load that loads neither crown nor legs more than the rated one does.",
     ),
     "mast.extra_leg_load": Signature(
         ("hook_load", "lines", "legs_sharing"), FORCE, "Extra load of one leg."

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from typing import Annotated, Any
 
-from pydantic import BeforeValidator, Field
+from pydantic import AfterValidator, BeforeValidator, Field
 from pydantic_core import PydanticCustomError
 
 from ropewalk.rig._fields import (
@@ -31,11 +31,20 @@ def _read_place(value: Any) -> Any:
 Place = Annotated[str | tuple[str, str], BeforeValidator(_read_place)]
 
 
+def _must_be_even(lines: int) -> int:
+    if lines % 2 != 0:
+        text = f"must be even, the dead line being on the mast, got {lines}"
+        raise PydanticCustomError("even", "{text}", {"text": text})
+    return lines
+
+
 class MastSection(Section):
     """``[mast]``: the mast or derrick, from its nameplate."""
 
     hook_load_rating: Force = Field(description="Maximum rated static hook load.")
-    rated_lines: Count = Field(description="Number of lines the rating is stated for.")
+    rated_lines: Annotated[Count, AfterValidator(_must_be_even)] = Field(
+        description="Number of lines the rating is stated for; even, with a dead line."
+    )
     base_width: Length = Field(description="From leg to leg, across.")
     base_depth: Length | None = Field(
         default=None, description="From leg to leg, toward the drawworks; square if left out."

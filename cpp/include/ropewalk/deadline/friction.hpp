@@ -37,7 +37,7 @@ struct FrictionFromReadings {
       "of sheaves that keeps them apart: drag in the hole, or the readings are changed round)";
 
   static constexpr bool joint(Force up, Force down, Number lines, Number) noexcept {
-    return detail::is_even(lines) & (down >= up);
+    return reeving::is_even(lines) & (down >= up);
   }
   static Number formula(Force up, Force down, Number lines, Number turning) noexcept {
     const Number between = detail::sheaves_between(lines, turning);
@@ -80,10 +80,10 @@ struct FrictionUncertainty {
   static constexpr std::tuple parameters{params::sheave_friction, params::lines,
                                          argument::turning_dead_line_sheaves,
                                          argument::reading_uncertainty};
-  static constexpr std::string_view joint_rule = detail::even_rule;
+  static constexpr std::string_view joint_rule = reeving::even_rule;
 
   static constexpr bool joint(Number, Number lines, Number, Number) noexcept {
-    return detail::is_even(lines);
+    return reeving::is_even(lines);
   }
   static constexpr Number formula(Number sheave_friction, Number lines, Number turning,
                                   Number reading_uncertainty) noexcept {

@@ -20,22 +20,13 @@
 
 #include "ropewalk/base/model.hpp"
 #include "ropewalk/deadline/parameters.hpp"
+#include "ropewalk/reeving/even_lines.hpp"
 #include "ropewalk/reeving/power_sum.hpp"
 #include "ropewalk/reeving/tensions.hpp"
 
 namespace ropewalk::deadline {
 
 namespace detail {
-
-inline constexpr std::string_view even_rule =
-    "lines must be even: an odd number has its dead end on the traveling block and no dead line";
-
-/// For any number, so not by way of int: a sum this large keeps no digits of a fraction.
-[[nodiscard]] constexpr bool is_even(Number lines) noexcept {
-  constexpr double no_fraction = 0x1.8p52;
-  const double half = to_si(lines) / 2.0;
-  return (half + no_fraction) - no_fraction == half;
-}
 
 [[nodiscard]] constexpr int count(Number whole) noexcept { return static_cast<int>(to_si(whole)); }
 
@@ -50,10 +41,10 @@ struct HoistingRatio {
   static constexpr std::string_view name = "deadline.hoisting_ratio";
   static constexpr std::tuple parameters{params::lines, params::sheave_friction,
                                          argument::turning_dead_line_sheaves};
-  static constexpr std::string_view joint_rule = detail::even_rule;
+  static constexpr std::string_view joint_rule = reeving::even_rule;
 
   static constexpr bool joint(Number lines, Number, Number) noexcept {
-    return detail::is_even(lines);
+    return reeving::is_even(lines);
   }
   static constexpr Number formula(Number lines, Number sheave_friction, Number turning) noexcept {
     const auto [sum, power] =
@@ -71,10 +62,10 @@ inline constexpr Model<HoistingRatio> hoisting_ratio{};
 struct LoweringRatio {
   static constexpr std::string_view name = "deadline.lowering_ratio";
   static constexpr std::tuple parameters = HoistingRatio::parameters;
-  static constexpr std::string_view joint_rule = detail::even_rule;
+  static constexpr std::string_view joint_rule = reeving::even_rule;
 
   static constexpr bool joint(Number lines, Number, Number) noexcept {
-    return detail::is_even(lines);
+    return reeving::is_even(lines);
   }
   static constexpr Number formula(Number lines, Number sheave_friction, Number turning) noexcept {
     const auto [sum, power] = reeving::power_sum(to_si(sheave_friction), detail::count(lines),
@@ -94,10 +85,10 @@ struct HookLoadHoisting {
   static constexpr std::tuple parameters{argument::indicated_load, params::lines,
                                          params::sheave_friction,
                                          argument::turning_dead_line_sheaves};
-  static constexpr std::string_view joint_rule = detail::even_rule;
+  static constexpr std::string_view joint_rule = reeving::even_rule;
 
   static constexpr bool joint(Force, Number lines, Number, Number) noexcept {
-    return detail::is_even(lines);
+    return reeving::is_even(lines);
   }
   static constexpr Force formula(Force indicated_load, Number lines, Number sheave_friction,
                                  Number turning) noexcept {
@@ -114,10 +105,10 @@ inline constexpr Model<HookLoadHoisting> hook_load_hoisting{};
 struct HookLoadLowering {
   static constexpr std::string_view name = "deadline.hook_load_lowering";
   static constexpr std::tuple parameters = HookLoadHoisting::parameters;
-  static constexpr std::string_view joint_rule = detail::even_rule;
+  static constexpr std::string_view joint_rule = reeving::even_rule;
 
   static constexpr bool joint(Force, Number lines, Number, Number) noexcept {
-    return detail::is_even(lines);
+    return reeving::is_even(lines);
   }
   static constexpr Force formula(Force indicated_load, Number lines, Number sheave_friction,
                                  Number turning) noexcept {

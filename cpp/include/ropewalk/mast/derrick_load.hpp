@@ -2,7 +2,8 @@
 ///
 /// Symbols used throughout the subject
 ///   W    hook_load           everything hung on the lines, traveling block and hook included
-///   n    lines               lines strung between the crown and the traveling block
+///   n    lines               lines strung between the crown and the traveling block, even: an odd
+///                            number has no dead line on the structure
 ///   E    reeving_efficiency  while hoisting
 ///   F_d  derrick load        what the crown bears on the structure, by the lines alone
 ///
@@ -17,6 +18,7 @@
 
 #include "ropewalk/base/model.hpp"
 #include "ropewalk/base/parameters.hpp"
+#include "ropewalk/reeving/even_lines.hpp"
 
 namespace ropewalk::mast {
 
@@ -25,12 +27,16 @@ namespace ropewalk::mast {
 ///   F_d = W + W/(E n) + W/n = W (1 + E + E n) / (E n)
 ///
 /// hook load, fast line and dead line. At E = 1 it is the load at rest, W (n + 2)/n.
-/// Range: n even, dead line over the crown to an anchor. Source: see the head of this file.
+/// Source: see the head of this file.
 struct DerrickLoad {
   static constexpr std::string_view name = "mast.derrick_load";
   static constexpr std::tuple parameters{params::hook_load, params::lines,
                                          params::reeving_efficiency};
+  static constexpr std::string_view joint_rule = reeving::even_rule;
 
+  static constexpr bool joint(Force, Number lines, Number) noexcept {
+    return reeving::is_even(lines);
+  }
   static constexpr Force formula(Force hook_load, Number lines,
                                  Number reeving_efficiency) noexcept {
     return hook_load *
@@ -43,11 +49,13 @@ inline constexpr Model<DerrickLoad> derrick_load{};
 ///
 ///   F_d = W (n + 2) / n
 ///
-/// Range and source as for DerrickLoad.
+/// Source as for DerrickLoad.
 struct StaticDerrickLoad {
   static constexpr std::string_view name = "mast.static_derrick_load";
   static constexpr std::tuple parameters{params::hook_load, params::lines};
+  static constexpr std::string_view joint_rule = reeving::even_rule;
 
+  static constexpr bool joint(Force, Number lines) noexcept { return reeving::is_even(lines); }
   static constexpr Force formula(Force hook_load, Number lines) noexcept {
     return hook_load * ((lines + 2.0) / lines);
   }
@@ -66,7 +74,11 @@ struct EquivalentLoad {
   static constexpr std::string_view name = "mast.equivalent_load";
   static constexpr std::tuple parameters{params::hook_load, params::lines,
                                          params::reeving_efficiency};
+  static constexpr std::string_view joint_rule = reeving::even_rule;
 
+  static constexpr bool joint(Force, Number lines, Number) noexcept {
+    return reeving::is_even(lines);
+  }
   static constexpr Force formula(Force hook_load, Number lines,
                                  Number reeving_efficiency) noexcept {
     const double dead_line_leg = 4.0 / to_si(lines);
@@ -84,7 +96,9 @@ inline constexpr Model<EquivalentLoad> equivalent_load{};
 struct EfficiencyFactor {
   static constexpr std::string_view name = "mast.efficiency_factor";
   static constexpr std::tuple parameters{params::lines, params::reeving_efficiency};
+  static constexpr std::string_view joint_rule = reeving::even_rule;
 
+  static constexpr bool joint(Number lines, Number) noexcept { return reeving::is_even(lines); }
   static constexpr Number formula(Number lines, Number reeving_efficiency) noexcept {
     const Force unit = from_si<Force>(1.0);
     return DerrickLoad::formula(unit, lines, reeving_efficiency) /

@@ -53,6 +53,9 @@ class LegShares {
   [[nodiscard]] const std::array<double, legs>& dead_line() const noexcept { return dead_line_; }
   [[nodiscard]] const std::array<double, legs>& fast_line() const noexcept { return fast_line_; }
 
+  /// Of the dead and of the fast line together, what the leg has that bears most: 1/2 … 2.
+  [[nodiscard]] double largest_share() const noexcept;
+
   /// Load of legs A, B, C, D. `central` bears on all alike: the pull of the lines on the crown, and
   /// the weight of the crown block where it is counted.
   [[nodiscard]] std::array<Force, legs> loads(Force central, Force dead_line,

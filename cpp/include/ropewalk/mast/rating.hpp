@@ -1,8 +1,11 @@
 /// Ratings of a mast or derrick: at another number of lines, and by the rule of the old standard.
 #pragma once
 
+#include <algorithm>
+
 #include "ropewalk/base/model.hpp"
 #include "ropewalk/base/parameters.hpp"
+#include "ropewalk/reeving/even_lines.hpp"
 
 namespace ropewalk::mast {
 
@@ -13,31 +16,48 @@ inline constexpr Parameter<Number> rated_lines = params::lines.named("rated_line
 inline constexpr Parameter<Force> crown_block_weight{"crown_block_weight", params::force_range};
 inline constexpr Parameter<Force> tools_weight{"tools_weight", params::force_range};
 inline constexpr Parameter<Force> extra_leg_load{"extra_leg_load", params::force_range};
+inline constexpr Parameter<Number> leg_share{
+    "leg_share", between(from_si<Number>(0.5), from_si<Number>(2.0), "four legs, two lines")};
 inline constexpr Parameter<Number> legs_sharing{
     "legs_sharing", whole_between(1, 2, "Lyons (1996), p. 506: at a leg or between two")};
 }  // namespace argument
 
-/// Static hook load rating at another number of lines, the load on the crown being the same.
+/// Static hook load rating at another number of lines: neither the rating, nor the load of the
+/// crown, nor that of the leg that bears most is exceeded.
 ///
-///   W_2 = W_1 [(n_1 + 2)/n_1] / [(n_2 + 2)/n_2]
+///   W_2 = W_1 min(1, (1 + 4 s/n_1)/(1 + 4 s/n_2))
 ///
 /// W_1  hook_load_rating  force, on the nameplate, for the lines stated there
-/// n_1  rated_lines       number, stated on the nameplate
-/// n_2  lines             number, strung
+/// n_1  rated_lines       number, stated on the nameplate, even
+/// n_2  lines             number, strung, even
+/// s    leg_share         number, what the leg that bears most has of the dead line and of the fast
+///                        line, both shares added: 1/2 with both alike on all legs, 1 with one of
+///                        them on a leg of its own, 2 with both on the same leg
 ///
-/// A rating is a static hook load for a stated number of lines and a stated dead-line position
-/// (API Spec 4F, nameplate). Fewer lines pull harder on fast and dead line. With more lines than
-/// stated the formula gives more than the nameplate: whether the structure may bear that on the
-/// beams that the hook load alone goes through, only its maker can say.
-/// Source: equilibrium of the crown block at rest.
+/// At rest a leg bears W/4 + s W/n, the crown block's weight besides, which cancels: equal loads of
+/// that leg give the second term. Fewer lines pull harder on dead and fast line. The crown bears
+/// W (1 + 2/n), as four legs of s = 1/2, the least there is: equal crown loads never ask for less
+/// hook load than equal leg loads. More lines than stated do not raise the rating; only its maker
+/// can. The pull of one line, W_2/n_2, still rises with fewer lines: anchor, fast-line sheave and
+/// the beams under them are not judged here.
+/// A rating is a static hook load for a stated number of lines and a stated dead-line position (API
+/// Spec 4F, nameplate). Source: equilibrium of the crown block at rest; leg loads of mast/legs.hpp,
+/// for s = 1 the table of Bourgoyne et al. (1986), ch. 1.
 struct RatingAtLines {
   static constexpr std::string_view name = "mast.rating_at_lines";
   static constexpr std::tuple parameters{argument::hook_load_rating, argument::rated_lines,
-                                         params::lines};
+                                         params::lines, argument::leg_share};
+  static constexpr std::string_view joint_rule =
+      "rated_lines and lines must be even: an odd number has no dead line on the mast";
 
-  static constexpr Force formula(Force hook_load_rating, Number rated_lines,
-                                 Number lines) noexcept {
-    return hook_load_rating * (((rated_lines + 2.0) * lines) / (rated_lines * (lines + 2.0)));
+  static constexpr bool joint(Force, Number rated_lines, Number lines, Number) noexcept {
+    return reeving::is_even(rated_lines) & reeving::is_even(lines);
+  }
+  static constexpr Force formula(Force hook_load_rating, Number rated_lines, Number lines,
+                                 Number leg_share) noexcept {
+    const double as_rated = 1.0 + 4.0 * to_si(Number(leg_share / rated_lines));
+    const double as_strung = 1.0 + 4.0 * to_si(Number(leg_share / lines));
+    return hook_load_rating * std::min(1.0, as_rated / as_strung);
   }
 };
 inline constexpr Model<RatingAtLines> rating_at_lines{};
@@ -54,7 +74,11 @@ inline constexpr Model<RatingAtLines> rating_at_lines{};
 struct ExtraLegLoad {
   static constexpr std::string_view name = "mast.extra_leg_load";
   static constexpr std::tuple parameters{params::hook_load, params::lines, argument::legs_sharing};
+  static constexpr std::string_view joint_rule = reeving::even_rule;
 
+  static constexpr bool joint(Force, Number lines, Number) noexcept {
+    return reeving::is_even(lines);
+  }
   static constexpr Force formula(Force hook_load, Number lines, Number legs_sharing) noexcept {
     return hook_load / (legs_sharing * lines);
   }
