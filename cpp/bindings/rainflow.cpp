@@ -84,7 +84,7 @@ py::tuple push_history(Counter& counter, const TensionHistory& history, bool fin
   // First of all: cycles of pieces before the bad one would be lost with the exception.
   for (std::size_t i = 0; i < rows; ++i) {
     const double value = tension.at(i);
-    if (!std::isfinite(value))
+    if (!rainflow::is_sample(value))
       rainflow::refuse_sample(counter.samples() + i, from_si<Force>(value));
   }
   CycleColumns columns(rows);

@@ -154,7 +154,8 @@ class Compensator:
     def pressure(self, mean_load: QuantityLike) -> Quantity:
         """Gas pressure that carries a load at mid-stroke, over that outside."""
         (load,) = arguments(f"{_WHERE}.pressure", mean_load=mean_load)
-        return to_quantity(load / self.effective_area_si, "stress")
+        at_middle = self._gas_load(load, 0.0)  # refuses a load that cannot be
+        return to_quantity(at_middle / self.effective_area_si, "stress", like=mean_load)
 
     def load(self, mean_load: QuantityLike, spring_travel: QuantityLike) -> Quantity:
         """Load without friction at one travel from mid-stroke or many, as `gas_load` has it."""
@@ -214,12 +215,13 @@ class Compensator:
             Also where the heave is more than the stroke: the band says by how much.
         """
         where = f"{_WHERE}.load_band"
-        load, height = arguments(where, mean_load=mean_load, heave_height=heave_height)
-        amplitude = height / 2.0
+        load = to_one(where, "mean_load", mean_load, "force")
+        amplitude = _height(where, heave_height) / 2.0
         inertia = 0.0
         if heave_period is not None:
-            (period,) = arguments(where, heave_period=heave_period)
-            inertia = self.moving_mass_si * _core.compensator.heave_acceleration(height, period)
+            period = to_one(where, "heave_period", heave_period, "time")
+            acceleration = _core.compensator.heave_acceleration(2.0 * amplitude, period)
+            inertia = self.moving_mass_si * acceleration
         rise = self._gas_load(load, amplitude) - load
         friction = self.seal_friction * load
         over = None
@@ -240,6 +242,9 @@ class Compensator:
     ) -> BitWeightBand:
         """Band of weight on bit, gas spring and string in series, seals against the motion.
 
+        Where the heave takes more than the stroke, the compensator stands at its end and the
+        string alone gives way for the rest.
+
         Parameters
         ----------
         mean_load
@@ -259,12 +264,10 @@ class Compensator:
         >>> print(f"{band.less.to('kN'):.0f} of {band.uncompensated.to('kN'):.0f}")
         140 kilonewton of 704 kilonewton
         """
-        load, height, stiffness = arguments(
-            f"{_WHERE}.bit_weight_band",
-            mean_load=mean_load,
-            heave_height=heave_height,
-            string_stiffness=string_stiffness,
-        )
+        where = f"{_WHERE}.bit_weight_band"
+        load = to_one(where, "mean_load", mean_load, "force")
+        stiffness = to_one(where, "string_stiffness", string_stiffness, "force_per_length")
+        amplitude = _height(where, heave_height) / 2.0
         up, down = (
             _core.compensator.bit_weight_change(
                 load,
@@ -275,9 +278,16 @@ class Compensator:
                 stiffness,
                 heave,
             )
-            for heave in (height / 2.0, -height / 2.0)
+            for heave in (amplitude, -amplitude)
         )
-        return BitWeightBand(up, -down, stiffness * height / 2.0)
+        # The string stretches by change/k; what it leaves of the heave, the stroke has to take.
+        at_end = stiffness * (amplitude - self.stroke_si / 2.0)
+        return BitWeightBand(
+            less_si=max(up, at_end),
+            more_si=max(-down, at_end),
+            uncompensated_si=stiffness * amplitude,
+            strokes_out=min(up, -down) < at_end,
+        )
 
     def rope_motion(
         self,
@@ -323,7 +333,15 @@ class Compensator:
                 heave_height=heave_height,
             )
             roll = _core.compensator.swing_arm_roll(diameter, arm, travel)
-        return RopeMotion(change / strung, 0.0, roll)
+        return RopeMotion(change / strung, 0.0, roll, band.stroke_left_si)
+
+
+def _height(where: str, heave_height: QuantityLike) -> float:
+    height = to_one(where, "heave_height", heave_height, "length")
+    if not 0.0 <= height < math.inf:
+        text = f"heave_height must be 0 m or more and finite (definition), got {height:g} m"
+        raise InadmissibleError(f"{where}(): {text}", where, "heave_height")
+    return height
 
 
 def _within(

@@ -72,11 +72,14 @@ class BitWeightBand:
         is on the bit: it lifts off.
     uncompensated_si
         The same without a compensator, the string stretched by the heave, N.
+    strokes_out
+        The compensator comes to an end of its stroke, and the string takes the rest of the heave.
     """
 
     less_si: float
     more_si: float
     uncompensated_si: float
+    strokes_out: bool
 
     @property
     def less(self) -> Quantity:
@@ -107,11 +110,14 @@ class RopeMotion:
     sheave_roll_si
         Rope that rolls on the sheaves on the swinging arms from one end of the heave to the other,
         m; 0 for a block-mounted compensator, whose lines do not move.
+    stroke_left_si
+        As in `LoadBand`; negative: it strokes out, and the rest does not hold.
     """
 
     tension_change_si: float
     drum_travel_si: float
     sheave_roll_si: float
+    stroke_left_si: float
 
     @property
     def tension_change(self) -> Quantity:

@@ -16,6 +16,7 @@ from ropewalk._border import (
     Quantity,
     QuantityLike,
     arguments,
+    to_count,
     to_one,
     to_quantity,
     to_si,
@@ -194,7 +195,11 @@ class HeaveOperator:
 
     def ratio(self, wave_period: QuantityLike) -> Any:
         """Heave over wave amplitude at one wave period or many."""
-        (period,) = arguments("compensator.HeaveOperator.ratio", wave_period=wave_period)
+        where = "compensator.HeaveOperator.ratio"
+        (period,) = arguments(where, wave_period=wave_period)
+        if not np.all((np.asarray(period) > 0.0) & np.isfinite(period)):
+            text = f"wave_period must be positive and finite (definition), got {wave_period}"
+            raise InadmissibleError(f"{where}(): {text}", where, "wave_period")
         return self._core_operator.at(period)
 
 
@@ -270,6 +275,11 @@ class Heave:
         Class by class the mean of a Rayleigh distribution between its quantiles, rising: all
         together they have its mean, :math:`\sqrt{2 \pi m_0}`.
         """
+        where = "compensator.Heave.classes"
+        count = to_count(where, "count", count)
+        if count < 1:
+            text = f"count must be 1 or more (definition), got {count}"
+            raise InadmissibleError(f"{where}(): {text}", where, "count")
         shares = np.arange(count, 0, -1) / count  # share of all cycles above each lower edge
         above = 2.0 * _core.compensator.mean_of_highest(self.deviation_si, shares) * shares
         heights: npt.NDArray[np.float64] = -np.diff(np.append(above, 0.0)) * count
@@ -292,7 +302,8 @@ def heave(sea: SeaState, response: HeaveOperator, *, outside_validity: Policy = 
         The vessel.
     outside_validity : {"raise", "warn", "ignore"}, default "raise"
         What to do if more than 1 percent of the variance comes from wave periods the response was
-        not given for (our choice), or the peak factor is above 7 (DNV-RP-C205).
+        not given for (our choice), the peak factor is above 7 or the sea steeper than seas get
+        (DNV-RP-C205, see `steepest_height`).
 
     Raises
     ------
@@ -343,6 +354,14 @@ def doubts(sea: SeaState, motion: Heave) -> list[tuple[str, str]]:
             "factor in measured seas)"
         )
         found.append(("peak_factor", text))
+    steepest = _core.compensator.steepest_height(sea.peak_period_si)
+    if sea.significant_height_si > steepest * (1.0 + 1e-9):  # a limit found lies on it
+        text = (
+            f"significant_height = {sea.significant_height_si:g} m is above {steepest:.3g} m, the "
+            f"steepest sea found at peak_period = {sea.peak_period_si:g} s (DNV-RP-C205, see "
+            "steepest_height)"
+        )
+        found.append(("significant_height", text))
     return found
 
 

@@ -3,11 +3,12 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
-from typing import TYPE_CHECKING, Any
+from typing import TYPE_CHECKING, Any, Literal
 
 from ropewalk import _core
 from ropewalk._border import Quantity, QuantityLike, to_count, to_quantity, to_si
-from ropewalk.errors import InadmissibleError
+from ropewalk._names import to_name
+from ropewalk.errors import InadmissibleError, UnknownEntryError
 
 if TYPE_CHECKING:
     from ropewalk.rig import Rig
@@ -15,6 +16,8 @@ if TYPE_CHECKING:
 __all__ = ["HoistLine"]
 
 _WHERE = "dynamics.HoistLine"
+
+Sheaves = Literal["locked", "turning"]
 
 
 @dataclass(frozen=True, init=False, slots=True)
@@ -46,7 +49,7 @@ class HoistLine:
     >>> print(f"{line.natural_frequency('300 kip', '30 m').to('Hz'):.2f}")
     1.66 hertz
     >>> print(f"{line.pickup_factor('0.3 m/s', '300 kip', '30 m'):.2f}")
-    1.32
+    1.37
     """
 
     lines: int
@@ -93,7 +96,8 @@ class HoistLine:
             rig.rope.modulus,
             rig.rope.metallic_area,
             to_quantity(rig.line.fast_line, "length"),
-            to_quantity(rig.line.dead_line, "length"),
+            # An odd number of lines has its dead end on the block: no line goes to the anchor.
+            to_quantity(0.0 if rig.reeving.lines % 2 else rig.line.dead_line, "length"),
         )
 
     def stiffness(self, line_height: QuantityLike) -> Quantity:
@@ -113,7 +117,12 @@ class HoistLine:
         return to_quantity(frequency, "frequency", hook_load)
 
     def pickup_factor(
-        self, pickup_speed: QuantityLike, hook_load: QuantityLike, line_height: QuantityLike
+        self,
+        pickup_speed: QuantityLike,
+        hook_load: QuantityLike,
+        line_height: QuantityLike,
+        *,
+        sheaves: Sheaves = "locked",
     ) -> Any:
         """Peak over rest when slack is taken up at a speed of the block.
 
@@ -125,9 +134,23 @@ class HoistLine:
             Load that is picked up.
         line_height
             Length of one line between the blocks.
+        sheaves : {"locked", "turning"}, default "locked"
+            Held by their friction, the stiffer line and the higher peak, see `locked_stiffness`;
+            or free to turn, `line_stiffness`. The true peak lies between.
         """
+        where = f"{_WHERE}.pickup_factor"
+        if to_name(where, "sheaves", sheaves) not in ("locked", "turning"):
+            text = f"sheaves must be 'locked' or 'turning', got {sheaves!r}"
+            raise UnknownEntryError(f"{where}(): {text}", where, "sheaves")
         load, stiffness = self._loaded("pickup_factor", hook_load, line_height)
-        speed = to_si(f"{_WHERE}.pickup_factor", "pickup_speed", pickup_speed, "speed")
+        if sheaves == "locked":
+            stiffness = _core.dynamics.locked_stiffness(
+                self.rope_modulus_si,
+                self.metallic_area_si,
+                self.lines,
+                to_si(where, "line_height", line_height, "length"),
+            )
+        speed = to_si(where, "pickup_speed", pickup_speed, "speed")
         return _core.dynamics.pickup_factor(speed, stiffness, load)
 
     def _loaded(

@@ -39,6 +39,8 @@ def pickup_factors(
 ) -> Axes:
     """Draw the peak of the load over the load at rest against the speed of pick-up.
 
+    The sheaves are held by their friction, which gives the higher peak.
+
     Parameters
     ----------
     ax
@@ -63,12 +65,11 @@ def pickup_factors(
     speeds = to_quantity(np.linspace(0.0, top, 2), "speed")  # the factor is linear in the speed
     for index, load in enumerate(hook_loads):
         force = to_quantity(to_si("plot.pickup_factors", "hook_loads", load, "force"), "force")
-        frequency = line.natural_frequency(force, line_height).magnitude
         ax.plot(
             speeds.to(speed_unit).magnitude,
             line.pickup_factor(speeds, force, line_height),
             **_STYLES[index % len(_STYLES)],
-            label=f"{force.to(load_unit).magnitude:.4g} {load_unit}, {frequency:.2f} Hz",
+            label=f"{force.to(load_unit).magnitude:.4g} {load_unit}",
         )
     ax.axhline(2.0, color="#777777", linewidth=0.9)
     ax.annotate(
@@ -81,11 +82,11 @@ def pickup_factors(
         color="#555555",
     )
     ax.set_xlabel(f"speed of the block at pick-up [{speed_unit}]")
-    ax.set_ylabel("peak over load at rest [1]")
+    ax.set_ylabel("peak over load at rest, sheaves locked [1]")
     ax.set_xlim(left=0.0)
     ax.set_ylim(1.0, 1.0 + 1.4 * (ax.dataLim.y1 - 1.0))  # room for the legend
     ax.legend(
-        title="hook load, natural frequency",
+        title="hook load",
         loc="upper left",
         frameon=False,
         fontsize=8,

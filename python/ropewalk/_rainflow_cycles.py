@@ -10,9 +10,9 @@ import numpy as np
 import numpy.typing as npt
 
 from ropewalk import _core
-from ropewalk._border import NumberLike, Quantity, QuantityLike, to_quantity, to_si
+from ropewalk._border import NumberLike, Quantity, QuantityLike, to_one, to_quantity
 from ropewalk._rainflow_bins import RainflowMatrix, RangeHistogram, edges_of
-from ropewalk.errors import InadmissibleError
+from ropewalk.errors import InadmissibleError, UnitError
 
 if TYPE_CHECKING:
     import pandas as pd
@@ -46,7 +46,20 @@ class Cycles:
 
     @classmethod
     def joined(cls, parts: Sequence[Cycles]) -> Cycles:
-        """All cycles of some parts, one after the other."""
+        """All cycles of some parts, one after the other.
+
+        Raises
+        ------
+        UnitError
+            If a part is no `Cycles`, or there is none.
+        """
+        where = "rainflow.Cycles.joined"
+        parts = list(parts)
+        if not parts or not all(isinstance(part, cls) for part in parts):
+            got = ", ".join(type(part).__name__ for part in parts) or "none"
+            raise UnitError(
+                f"{where}(): parts must be one Cycles or more, got {got}", where, "parts"
+            )
         columns = [
             np.concatenate([getattr(part, one.name) for part in parts]) for one in fields(cls)
         ]
@@ -155,7 +168,7 @@ class Cycles:
         >>> print(f"{cycles.equivalent_range(5).to('kN'):.3f}")
         7.013 kilonewton
         """
-        m = float(to_si("rainflow.Cycles.equivalent_range", "exponent", exponent, "number"))
+        m = to_one("rainflow.Cycles.equivalent_range", "exponent", exponent, "number")
         value = _core.rainflow.equivalent_range(self.range_si, self.count, m)
         return to_quantity(value, "force")
 
@@ -186,13 +199,13 @@ class Cycles:
         1.094e-06
         """
         where = "rainflow.Cycles.damage"
-        reference = to_si(where, "reference_range", reference_range, "force")
-        life = float(to_si(where, "reference_cycles", reference_cycles, "number"))
+        reference = to_one(where, "reference_range", reference_range, "force")
+        life = to_one(where, "reference_cycles", reference_cycles, "number")
         for name, value in (("reference_range", reference), ("reference_cycles", life)):
             if not 0.0 < value < np.inf:
                 text = f"{name} = {value!r} must be positive and finite (definition)"
                 raise InadmissibleError(f"{where}(): {text}", where, name)
-        m = float(to_si(where, "exponent", exponent, "number"))
+        m = to_one(where, "exponent", exponent, "number")
         ratio = self.equivalent_range(m).magnitude / reference
         return float(self.total * ratio**m / life)
 

@@ -51,7 +51,7 @@ def count(tension: QuantityLike, *, repeating: bool = False) -> Cycles:
     Raises
     ------
     InadmissibleError
-        If a sample is not finite; the message names it.
+        If a sample is not finite or above 8e307 N; the message names it.
 
     Examples
     --------

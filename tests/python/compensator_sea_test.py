@@ -55,7 +55,7 @@ def test_moments_against_scipy(factor: float, order: int) -> None:
 @given(st.floats(0.5, 15.0), st.floats(3.0, 20.0))
 def test_closed_forms_of_a_fully_developed_sea(height: float, period: float) -> None:
     sea = rw.SeaState(rw.Q(height, "m"), rw.Q(period, "s"), 1.0)
-    motion = hc.heave(sea, RESPONSE)
+    motion = hc.heave(sea, RESPONSE, outside_validity="ignore")  # closed at any steepness
     assert motion.significant_height.m_as("m") == pytest.approx(height, rel=1e-10)
     assert motion.zero_crossing_period.m_as("s") == pytest.approx(
         period * (1.25 * math.pi) ** -0.25, rel=1e-10
@@ -295,6 +295,47 @@ def test_an_active_drum_needs_room_for_the_block() -> None:
         motion, block_height="20 m", duration="1 min", hook_load="300 kip"
     )
     assert np.all(short.count >= 1.0)
+
+
+@pytest.mark.parametrize("beam", [20.0, 45.0, 49.0, 50.0])
+def test_the_resonance_of_a_box_hull_is_integrated_however_narrow(beam: float) -> None:
+    # Against SciPy's adaptive quadrature, in pieces that halve toward the resonance 2 k D = 1.
+    hull = hc.HeaveOperator.box_hull("60 m", rw.Q(beam, "m"), "4 m")
+    sea = rw.SeaState("1.5 m", "6 s")
+    middle = 2.0 * math.pi * math.sqrt(2.0 * 4.0 / 9.80665)
+
+    def density(period: float) -> float:
+        omega = 2.0 * math.pi / period
+        height = sea.spectrum(rw.Q(omega, "rad/s")).magnitude
+        return float(height * hull.ratio(rw.Q(period, "s")) ** 2 * omega / period)
+
+    away = middle * 0.5 ** np.arange(1.0, 30.0)
+    edges = np.sort(np.concatenate([[1.0, 15.0, middle], middle - away, middle + away]))
+    expected = sum(
+        integrate.quad(density, a, b, limit=200, epsrel=1e-10)[0]
+        for a, b in itertools.pairwise(edges)
+    )
+    assert hc.heave(sea, hull).m0_si == pytest.approx(expected, rel=1e-6)
+
+
+def test_a_sea_steeper_than_seas_get_is_doubted() -> None:
+    response = hc.HeaveOperator.constant(0.5)
+    steepest = hc.steepest_height("8 s")
+    hc.heave(rw.SeaState(steepest, "8 s"), response)
+    with pytest.raises(ValidityError, match=r"steepest sea .* peak_period = 8 s \(DNV-RP-C205"):
+        hc.heave(rw.SeaState(1.01 * steepest, "8 s"), response)
+
+
+@pytest.mark.parametrize("seconds", [0.0, -3.0, math.nan])
+def test_a_response_is_asked_for_a_period(seconds: float) -> None:
+    with pytest.raises(InadmissibleError, match="wave_period must be positive"):
+        hc.HeaveOperator.constant(0.5).ratio(rw.Q(seconds, "s"))
+
+
+def test_classes_of_heave_are_counted() -> None:
+    motion = hc.heave(rw.SeaState("4 m", "9 s"), hc.HeaveOperator.constant(0.5))
+    with pytest.raises(InadmissibleError, match="count must be 1 or more"):
+        motion.classes(0)
 
 
 # Pictures

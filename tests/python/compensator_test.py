@@ -143,6 +143,34 @@ def test_weight_on_bit_against_a_solved_motion() -> None:
     assert band.less_si == pytest.approx(stiffness * solved.y[0, -1], rel=5e-3)
 
 
+def test_a_compensator_at_its_end_leaves_the_rest_to_the_string() -> None:
+    # 25 ft of stroke, and a string that hardly gives way: past the end it takes all of the heave.
+    stiffness, half = 1e6, 25 * 0.3048 / 2
+    at_end = made().bit_weight_band("2 MN", "9 m", rw.Q(stiffness, "N/m"))
+    assert at_end.strokes_out
+    assert at_end.less_si == at_end.more_si == pytest.approx(stiffness * (4.5 - half))
+    inside = made().bit_weight_band("2 MN", "7 m", rw.Q(stiffness, "N/m"))
+    assert not inside.strokes_out
+    motion = made().rope_motion("2 MN", "9 m", lines=12)
+    assert motion.stroke_left_si == pytest.approx(half - 4.5)
+
+
+@pytest.mark.parametrize("meters", [-1.0, math.nan, math.inf])
+def test_a_heave_is_a_height(meters: float) -> None:
+    height = rw.Q(meters, "m")
+    with pytest.raises(InadmissibleError, match="heave_height must be 0 m or more"):
+        made().load_band("2 MN", height)
+    with pytest.raises(InadmissibleError, match="heave_height must be 0 m or more"):
+        made().bit_weight_band("2 MN", height, "1 MN/m")
+    with pytest.raises(InadmissibleError, match="heave_height must be 0 m or more"):
+        made().rope_motion("2 MN", height, lines=12)
+
+
+def test_no_load_has_no_pressure() -> None:
+    with pytest.raises(InadmissibleError, match="mean_load"):
+        made().pressure("-1 kN")
+
+
 # The hanging string
 
 

@@ -243,6 +243,17 @@ def test_the_line_of_rig_7() -> None:
     assert line.pickup_factor("0 m/s", "300 kip", "20 m") == 1.0
 
 
+def test_locked_sheaves_give_the_higher_peak() -> None:
+    line = rw.dynamics.HoistLine(12, "100 GPa", "678.7 mm**2", "45 m", "45 m")
+    given = ("0.5 m/s", "300 kip")
+    locked = line.pickup_factor(*given, "30 m")
+    turning = line.pickup_factor(*given, "30 m", sheaves="turning")
+    # 27.15 and 21.72 MN/m, worked by hand from N E A/h and N² E A/(N h + Lf + Ld).
+    assert (locked - 1.0) / (turning - 1.0) == pytest.approx((27.148 / 21.7184) ** 0.5, rel=1e-6)
+    with pytest.raises(UnknownEntryError, match="'locked' or 'turning'"):
+        line.pickup_factor(*given, "30 m", sheaves="loose")  # type: ignore[arg-type]
+
+
 def test_a_line_is_plain_data() -> None:
     line = rw.dynamics.HoistLine(10, "100 GPa", "600 mm**2", "50 m", "40 m")
     for twin in (pickle.loads(pickle.dumps(line)), copy.deepcopy(line)):

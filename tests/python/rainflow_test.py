@@ -329,3 +329,22 @@ def test_the_picture_of_the_matrix_has_all_cycles() -> None:
     drawn = ax.collections[0].get_array()
     assert drawn.sum() == pytest.approx(cycles.total)
     assert len(figure.axes) == 2
+
+
+@pytest.mark.parametrize("repeating", [False, True])
+def test_samples_leave_room_for_their_range(repeating: bool) -> None:
+    assert count(rw.Q([8e307, -8e307, 8e307], "N"), repeating=repeating).range_si.max() == 1.6e308
+    with pytest.raises(InadmissibleError, match=r"sample 1: tension = .* is outside \[-8e307"):
+        count(rw.Q([0.0, 1e308, 0.0], "N"), repeating=repeating)
+
+
+def test_what_is_no_part_is_not_joined() -> None:
+    for parts in ([], [3.0]):
+        with pytest.raises(UnitError, match="parts must be one Cycles or more"):
+            Cycles.joined(parts)  # type: ignore[arg-type]
+
+
+def test_one_exponent_is_one_number() -> None:
+    cycles = count(rw.Q([0.0, 1.0, 0.0], "N"))
+    with pytest.raises(InadmissibleError, match="exponent must be one value"):
+        cycles.equivalent_range([3.0, 5.0])

@@ -26,18 +26,33 @@ constexpr std::array parts{0.0,  0.15, 0.3,  0.5,  0.65, 0.75, 0.82, 0.88, 0.94,
 [[nodiscard]] std::vector<double> panels(double peak_period, const HeaveOperator& response) {
   std::vector<double> edges;
   for (const double part : parts) edges.push_back(part * peak_period);
-  for (const double kink : response.kinks()) {
-    if (kink > 0.0 && kink < parts.back() * peak_period) edges.push_back(kink);
+  for (const double joint : response.joints()) {
+    if (joint > 0.0 && joint < parts.back() * peak_period) edges.push_back(joint);
   }
   std::ranges::sort(edges);
   return edges;
+}
+
+/// Periods about the resonance of a box hull, 2 k D = 1, closing in on it by fours: a hull that
+/// radiates little has a peak there far narrower than the parts of the wave periods.
+[[nodiscard]] std::vector<double> resonance(Length beam, Length draft) {
+  const double wave_number = 0.5 / to_si(draft);
+  const double period = 2.0 * pi / std::sqrt(wave_number * to_si(standard_gravity));
+  const double damping = BoxHullHeave::damping(wave_number, beam, draft);
+  std::vector<double> joints{period};
+  // 1 - 2 k D grows by 2/T there, so the peak is damping T/2 wide to either side.
+  for (double width = std::max(0.5 * damping, 1e-12); width < 0.5; width *= 4.0) {
+    joints.push_back(period * (1.0 - width));
+    joints.push_back(period * (1.0 + width));
+  }
+  return joints;
 }
 
 }  // namespace
 
 HeaveOperator HeaveOperator::constant(Number ratio) {
   require("compensator.HeaveOperator.constant", ratio_parameter.named("ratio"), ratio);
-  return {[ratio](Time) { return ratio; }, {}};
+  return {[ratio](Time) { return ratio; }, {}, false};
 }
 
 HeaveOperator HeaveOperator::table(const std::vector<Time>& periods,
@@ -66,7 +81,7 @@ HeaveOperator HeaveOperator::table(const std::vector<Time>& periods,
     const double x = std::clamp(to_si(period), xs.front(), xs.back());
     return from_si<Number>(*interpolate_linear(xs, ys, x));
   };
-  return {std::move(ratio), xs};
+  return {std::move(ratio), xs, true};
 }
 
 HeaveOperator HeaveOperator::box_hull(Length length, Length beam, Length draft, Angle heading) {
@@ -76,12 +91,12 @@ HeaveOperator HeaveOperator::box_hull(Length length, Length beam, Length draft, 
   require(where, argument::hull_draft, draft);
   require(where, argument::heading, heading);
   return {[=](Time period) { return BoxHullHeave::formula(length, beam, draft, heading, period); },
-          {}};
+          resonance(beam, draft), false};
 }
 
 bool HeaveOperator::covers(Time period) const noexcept {
   const double x = to_si(period);
-  return kinks_.empty() || (x >= kinks_.front() && x <= kinks_.back());
+  return !ends_ || (x >= joints_.front() && x <= joints_.back());
 }
 
 Length Moments::deviation() const { return from_si<Length>(std::sqrt(to_si(m0))); }

@@ -18,7 +18,8 @@ constexpr Parameter<Number> exponent_parameter{
 void refuse_sample(std::size_t sample, Force tension) {
   throw InadmissibleError("rainflow.count", "tension",
                           "sample " + std::to_string(sample) +
-                              ": tension = " + quantity_text(tension) + " is not finite");
+                              ": tension = " + quantity_text(tension) +
+                              " is outside [-8e307, 8e307] N (a range must be a number)");
 }
 
 std::vector<Cycle> Counter::finish() {
@@ -46,9 +47,9 @@ std::vector<Cycle> count(std::span<const Force> history) {
 
 std::vector<Cycle> count_repeating(std::span<const Force> history) {
   if (history.empty()) return {};
-  // What is not finite is refused by its place in the history, before the history is turned round.
+  // What is no sample is refused by its place in the history, before the history is turned round.
   for (std::size_t i = 0; i < history.size(); ++i) {
-    if (!std::isfinite(to_si(history[i]))) refuse_sample(i, history[i]);
+    if (!is_sample(to_si(history[i]))) refuse_sample(i, history[i]);
   }
   const auto peak = std::max_element(history.begin(), history.end());
   const auto first = static_cast<std::size_t>(peak - history.begin());

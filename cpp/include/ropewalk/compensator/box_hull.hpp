@@ -41,20 +41,25 @@ struct BoxHullHeave {
                                          argument::hull_draft, argument::heading,
                                          argument::wave_period};
 
+  /// A²/(k B): what the waves the hull sends out take from its motion, k in rad/m.
+  static double damping(double wave_number, Length hull_beam, Length hull_draft) noexcept {
+    const double beam = wave_number * to_si(hull_beam);
+    const double sent = 2.0 * std::sin(0.5 * beam) * std::exp(-wave_number * to_si(hull_draft));
+    return sent * sent / beam;
+  }
+
   static Number formula(Length hull_length, Length hull_beam, Length hull_draft, Angle heading,
                         Time wave_period) noexcept {
     const double omega = 2.0 * pi / to_si(wave_period);
     const double k = omega * omega / to_si(standard_gravity);
     const double along = k * std::abs(std::cos(in_radians(heading)));
     const double draft = k * to_si(hull_draft);
-    const double beam = k * to_si(hull_beam);
-    const double radiated = 2.0 * std::sin(0.5 * beam) * std::exp(-draft);
-    const double damping = radiated * radiated / beam;
+    const double radiated = damping(k, hull_beam, hull_draft);
     const double half = 0.5 * along * to_si(hull_length);
     const double averaged = half < 1e-8 ? 1.0 : std::sin(half) / half;
     const double smith = std::exp(-along * to_si(hull_draft));
-    return from_si<Number>(std::abs(averaged) * smith * std::hypot(1.0 - draft, damping) /
-                           std::hypot(1.0 - 2.0 * draft, damping));
+    return from_si<Number>(std::abs(averaged) * smith * std::hypot(1.0 - draft, radiated) /
+                           std::hypot(1.0 - 2.0 * draft, radiated));
   }
 };
 inline constexpr Model<BoxHullHeave> box_hull_heave{};

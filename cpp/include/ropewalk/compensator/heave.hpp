@@ -34,16 +34,18 @@ class HeaveOperator {
 
   [[nodiscard]] Number at(Time period) const { return ratio_(period); }
 
-  /// Periods between which it is smooth; the first and last bound what it was given for.
-  [[nodiscard]] const std::vector<double>& kinks() const noexcept { return kinks_; }
+  /// Periods, s, between which it is smooth enough for a polynomial of high degree.
+  [[nodiscard]] const std::vector<double>& joints() const noexcept { return joints_; }
+  /// Whether it was given for waves of this period: a table ends, a formula does not.
   [[nodiscard]] bool covers(Time period) const noexcept;
 
  private:
-  HeaveOperator(std::function<Number(Time)> ratio, std::vector<double> kinks)
-      : ratio_(std::move(ratio)), kinks_(std::move(kinks)) {}
+  HeaveOperator(std::function<Number(Time)> ratio, std::vector<double> joints, bool ends)
+      : ratio_(std::move(ratio)), joints_(std::move(joints)), ends_(ends) {}
 
   std::function<Number(Time)> ratio_;
-  std::vector<double> kinks_;
+  std::vector<double> joints_;
+  bool ends_;
 };
 
 using AreaTimesRate = decltype(Area{} * AngularVelocity{});

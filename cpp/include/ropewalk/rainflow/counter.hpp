@@ -33,7 +33,11 @@ struct Cycle {
   std::size_t end;    ///< sample of its other end
 };
 
-/// Throws InadmissibleError: a sample is not finite.
+/// Whether a tension, N, may be counted: finite, and so far from the largest number that the range
+/// between any two is finite too.
+[[nodiscard]] inline bool is_sample(double tension) noexcept { return std::abs(tension) <= 8e307; }
+
+/// Throws InadmissibleError: a sample that is_sample refuses.
 [[noreturn]] void refuse_sample(std::size_t sample, Force tension);
 
 /// Counts while the history comes in, in one pass: each cycle is there as soon as it is closed.
@@ -41,14 +45,14 @@ struct Cycle {
 /// dozen. Copies count on independently.
 class Counter {
  public:
-  /// The next sample. Throws InadmissibleError if it is not finite; the counter is as it was
+  /// The next sample. Throws InadmissibleError if is_sample refuses it; the counter is as it was
   /// before.
   void push(Force tension) {
     push(1, [tension](std::size_t) { return tension; });
   }
 
   /// The next `samples` samples, `at(i)` being the tension of sample i = 0, 1, … of them. Throws
-  /// InadmissibleError at one that is not finite; those before it are taken.
+  /// InadmissibleError at one that is_sample refuses; those before it are taken.
   template <class At>
   void push(std::size_t samples, const At& at) {
     // What changes with every sample stays in registers here.
@@ -57,7 +61,7 @@ class Counter {
     const std::size_t first = samples_;
     for (std::size_t i = 0; i < samples; ++i) {
       const double value = to_si(at(i));
-      if (!std::isfinite(value)) {
+      if (!is_sample(value)) {
         keep(last, motion, first + i);
         refuse_sample(first + i, from_si<Force>(value));
       }
