@@ -144,6 +144,7 @@ py::dict stroke_curve(const Hoist& on, bool up, double hook_load, double base_he
   column("speed", [](const drawworks::Point& p) { return to_si(p.speed); });
   column("power", [](const drawworks::Point& p) { return to_si(p.power); });
   column("layer", [](const drawworks::Point& p) { return static_cast<double>(p.layer); });
+  columns["reason"] = stroke.reason;
   return columns;
 }
 

@@ -226,9 +226,11 @@ class Hoist:
     ) -> Quantity:
         r"""Largest acceleration of the block with a load at a speed.
 
-        .. math:: a = (F_h(v) - W) / (W/g + m)
+        .. math:: a = \min\left[\frac{F_m(v) - W}{W/g + m}, \frac{F_l - W}{W/g + m_s}\right]
 
-        with m the turning parts as a mass at the hook (`Drive.turning_mass`). Negative where the
+        with the pull of the motors and m the turning parts as a mass at the hook
+        (`Drive.turning_mass`); with the hook load at the limit of the fast line and the mass of the
+        sheaves, since the line moves neither drum nor motors. Negative where the
         load cannot be hoisted steadily at that speed: it would slow down.
 
         Parameters
@@ -288,7 +290,9 @@ class Hoist:
 
         Hoisting, the block speeds up with the least of what limits, motors and fast line allow,
         and stops with the deceleration asked for. Lowering, the motors are disengaged and the load
-        is held by the brake; limits govern. A load that cannot be hoisted is told in the result.
+        is held by the brake; limits govern, but the block speeds up no faster than it can turn the
+        drum with the brake off. A load that cannot be hoisted, or would pull the fast line beyond
+        its limit as it is stopped going down, is told in the result.
 
         Parameters
         ----------
@@ -328,6 +332,8 @@ class Hoist:
     ) -> StrokeCurve:
         """Speed and power along one stroke; arguments as for `stroke`.
 
+        Of a stroke that is not possible there are no points; the curve has the reason.
+
         Parameters
         ----------
         hook_load, travel, limits, motion, base_height, gear
@@ -339,7 +345,8 @@ class Hoist:
         load = to_one(f"{_WHERE}.curve", "hook_load", hook_load, "force")
         count = max(2, min(to_count(f"{_WHERE}.curve", "points", points), 10_000))
         columns = self._hoist().stroke_curve(hook_load=load, points_per_piece=count, **arguments)
-        return StrokeCurve(**{f"{k}_si" if k != "layer" else k: v for k, v in columns.items()})
+        plain = ("layer", "reason")
+        return StrokeCurve(**{k if k in plain else f"{k}_si": v for k, v in columns.items()})
 
     def _stroke_arguments(
         self,

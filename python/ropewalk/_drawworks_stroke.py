@@ -183,6 +183,8 @@ class StrokeCurve:
         Of the motors; lowering, at the drum. Negative where brakes take it. W.
     layer
         Layer the fast line runs onto.
+    reason
+        Why the stroke is not possible, with numbers, and the arrays are empty; ``""`` where it is.
     """
 
     time_si: npt.NDArray[np.float64]
@@ -190,6 +192,7 @@ class StrokeCurve:
     speed_si: npt.NDArray[np.float64]
     power_si: npt.NDArray[np.float64]
     layer: npt.NDArray[np.float64]
+    reason: str
 
     @property
     def time(self) -> Quantity:

@@ -96,7 +96,7 @@ def stroke_cycle(
     """Draw speed of the block and power of the motors against time, along one stroke.
 
     Power has its own scale on the right; below zero it is braked. A thin line marks each change of
-    layer.
+    layer. A stroke that is not possible has no curve, but its reason written instead.
 
     Parameters
     ----------
@@ -116,7 +116,10 @@ def stroke_cycle(
     ax.plot(time, curve.speed.m_as(speed_unit), color=_INK, linewidth=1.8, label="speed")
     ax.set_xlabel("time [s]")
     ax.set_ylabel(f"speed of the block [{speed_unit}]")
-    ax.set_xlim(0.0, float(time[-1]))
+    if curve.reason:
+        ax.text(0.5, 0.5, curve.reason, ha="center", va="center", wrap=True, fontsize=8)
+    else:
+        ax.set_xlim(0.0, float(time[-1]))
     ax.set_ylim(bottom=0.0)
     power = ax.twinx()
     power.plot(time, curve.power.m_as(power_unit), color=_OTHER, linestyle="--", label="power")

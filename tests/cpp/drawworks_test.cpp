@@ -167,6 +167,19 @@ TEST(DrawworksHoist, TheLineLimitsThePull) {
   EXPECT_NEAR(to_si(drive.acceleration(most, 0.0 * meter_per_second)), 0.0, 1e-12);
 }
 
+TEST(DrawworksHoist, TheLineAcceleratesLoadAndSheaves) {
+  StringUp limited = string_up();
+  limited.line_limit = 200.0 * kilonewton;
+  limited.sheave_mass = 30.0 * tonne;
+  const Drive drive = Hoist(limited).drive(1, 1);
+  const Force load = 0.98 * drive.line_limit;
+  const Acceleration most = drive.acceleration(load, 0.0 * meter_per_second);
+  // Newton's law, then the tension of the fast line by the reeving.
+  const Force pulled = load + (load / standard_gravity + 30.0 * tonne) * most;
+  EXPECT_NEAR(to_si(reeving::fast_line_tension(pulled, number(10.0), number(1.04), number(0.0))),
+              200e3, 1e-6);
+}
+
 TEST(DrawworksHoist, KnowsTheLayerOfTheDrum) {
   const Hoist on(string_up());
   for (double height = 0.0; height < 36.0; height += 1.3) {
@@ -302,8 +315,48 @@ TEST(DrawworksStroke, SlackLinesAreAFinding) {
   heavy.sheave_mass = 500.0 * tonne;
   const Limits hard{
       .speed = meter_per_second, .acceleration = per_s2(1.0), .deceleration = per_s2(1.0)};
-  EXPECT_FALSE(lower(Hoist(heavy), 100.0 * kilonewton, a_stand, hard).possible);
   EXPECT_FALSE(hoist(Hoist(heavy), 100.0 * kilonewton, a_stand, hard).possible);
+}
+
+TEST(DrawworksStroke, LoweringKeepsTheFastLineWithinItsLimit) {
+  StringUp limited = string_up();
+  limited.line_limit = 100.0 * kilonewton;
+  limited.sheave_mass = 30.0 * tonne;
+  const Hoist on(limited);
+  // Going down, the fast line carries W/(K + K² + … + K^N).
+  double lines = 0.0;
+  for (int k = 1; k <= 10; ++k) lines += std::pow(1.04, k);
+  // (W + (W/g + m) a)/lines = limit, solved for W.
+  const double g = to_si(standard_gravity);
+  const double most = (100e3 * lines - 30e3 * 0.4) / (1.0 + 0.4 / g);
+  EXPECT_TRUE(lower(on, 0.9999 * most * newton, a_stand, limits()).possible);
+  const Stroke beyond = lower(on, 1.0001 * most * newton, a_stand, limits());
+  EXPECT_FALSE(beyond.possible);
+  EXPECT_NE(beyond.reason.find("its limit is 1e+05 N"), std::string::npos) << beyond.reason;
+  EXPECT_TRUE(beyond.pieces.empty());
+}
+
+TEST(DrawworksStroke, AnEmptyBlockFallsNoFasterThanItTurnsTheDrum) {
+  StringUp wide = string_up();
+  wide.drum = drum::Drum({.barrel_diameter = 28.0 * inch,
+                          .rope_diameter = 1.375 * inch,
+                          .laps_per_layer = number(400.0),
+                          .layers = 1,
+                          .layer_height = drum::nested_layer_height()});
+  wide.sheave_mass = 3.0 * tonne;
+  const Stroke down = lower(Hoist(wide), 200.0 * kilonewton, a_stand, limits(1.0, 2.0));
+  // Balance of torques at the drum: the fast line, less its share of friction, turns 1500 kg m².
+  double lines = 0.0;
+  for (int k = 1; k <= 10; ++k) lines += std::pow(1.04, k);
+  const double radius = 0.5 * 29.375 * 0.0254;
+  const double arm = 0.97 * radius / lines;  // torque at the drum over force at the hook
+  const double a =
+      arm * 200e3 / (arm * (200e3 / to_si(standard_gravity) + 3e3) + 1500.0 * 10.0 / radius);
+  EXPECT_LT(a, 0.2);
+  EXPECT_NEAR(to_si(down.time),
+              to_si(stand_time(a_stand.travel, meter_per_second, per_s2(a), per_s2(2.0))), 1e-9);
+  EXPECT_EQ(to_si(down.driven), 0.0);
+  EXPECT_EQ(to_si(down.peak_power), 0.0);
 }
 
 TEST(DrawworksStroke, ACurveEndsWhereTheStrokeDoes) {

@@ -100,6 +100,7 @@ def test_a_load_beyond_the_motors_is_a_finding() -> None:
     assert "pull of gear" in str(data.reason.values[0])
     assert float(data.hook_speed[0]) == 0.0
     assert int(data.gear[0]) == 0
+    assert math.isnan(float(data.efficiency[0]))
 
 
 def test_the_life_is_that_of_the_map() -> None:
@@ -109,6 +110,64 @@ def test_the_life_is_that_of_the_map() -> None:
     worst = history.worst_places(1)[0]
     life = campaign.work.m_as("J") / worst.damage
     assert float(study().line_life.sel(lines=10)) == pytest.approx(life, rel=1e-9)
+
+
+@pytest.mark.parametrize("part", ["crown", "block"])
+def test_a_part_beyond_its_rating_does_not_hold(part: str) -> None:
+    load = rig().heaviest_trip.heaviest_hook_load(rig().block.weight)
+    if part == "crown":
+        # By hand: block, fast line and, the dead sheave standing still, the last of the falls.
+        fast = load / sum(1.04**-k for k in range(1, 11))
+        carried, name = load + fast * (1.0 + 1.04**-10), "crown block"
+    else:
+        carried, name = load, "traveling block"
+
+    def rated(share: float) -> Any:
+        if part == "crown":
+            weak = replace(rig(), crown=replace(rig().crown, rated_load=share * carried))
+        else:
+            sheaves = replace(rig().block.sheaves, rated_load=share * carried)
+            weak = replace(rig(), block=replace(rig().block, sheaves=sheaves))
+        return rw.lines_strung(weak, lines=[10], limits=LIMITS, connection_time="2 min")
+
+    assert bool(rated(1.001).holds[0])
+    data = rated(0.999)
+    assert not bool(data.holds[0])
+    assert f"{name} carries {carried:.6g} N" in str(data.reason.values[0])
+    assert math.isfinite(float(data.trip_time[0]))
+
+
+@pytest.mark.parametrize(
+    ("field", "wrong"),
+    [
+        ("connection_time", {"connection_time": "-1 s"}),
+        ("deceleration", {"limits": rw.drawworks.Limits("1 m/s", "0.4 m/s**2", "12 m/s**2")}),
+        ("speed", {"limits": rw.drawworks.Limits("-1 m/s", "0.4 m/s**2")}),
+    ],
+)
+def test_arguments_that_cannot_be_are_refused(field: str, wrong: dict[str, Any]) -> None:
+    given = {"limits": LIMITS, "connection_time": "2 min", **wrong}
+    with pytest.raises(InadmissibleError, match=field):
+        rw.lines_strung(rig(), lines=[8, 10], **given)
+
+
+def test_the_efficiency_is_that_of_the_gear() -> None:
+    parts = rig().drawworks
+    low, high = parts.machine.gears
+    gears = [low, rw.drawworks.Gear(high.ratio, 0.8)]
+    machine = rw.drawworks.Drawworks(
+        parts.machine.motors, gears, parts.machine.drum_efficiency, "1500 kg*m**2"
+    )
+    light = replace(rig(), drawworks=replace(parts, machine=machine))
+    waiting = next(one for one in rig().operations if one.stand_length > 0.0)
+    shallow = replace(rig().heaviest_trip, depth=20 * waiting.stand_length)
+    data = rw.lines_strung(
+        light, lines=[10], limits=LIMITS, connection_time="2 min", operation=shallow
+    )
+    expected = gears[int(data.gear[0]) - 1].efficiency * 0.97
+    assert int(data.gear[0]) == 2
+    reeving = rig().reeving.efficiency("hoisting")
+    assert float(data.efficiency[0]) == pytest.approx(expected * reeving, rel=1e-12)
 
 
 @pytest.mark.parametrize("lines", [[9], [0], [8.5], [-2]])

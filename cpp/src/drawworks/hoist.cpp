@@ -85,8 +85,9 @@ Acceleration Drive::acceleration(Force hook_load, Speed speed) const noexcept {
                        : speed > base_speed ? Force(power / speed)
                                             : pull;
   const Acceleration by_motors = (motors - hook_load) / moved;
-  // The line carries the load and what accelerates it, not what accelerates drum and motors.
-  const Acceleration by_line = standard_gravity * Number(line_limit / hook_load - 1.0);
+  // The line carries what accelerates load and sheaves, not what accelerates drum and motors.
+  const Mass on_lines = hook_load / standard_gravity + sheave_mass;
+  const Acceleration by_line = (line_limit - hook_load) / on_lines;
   return std::min(by_motors, by_line);
 }
 
@@ -139,6 +140,7 @@ Drive Hoist::drive(int gear, int layer, bool overload) const {
   drive.turning_mass = reeving_efficiency * machine.drum_efficiency *
                            HookEquivalentMass::formula(at_drum, lines, 2.0 * radius) +
                        string_up_.sheave_mass;
+  drive.sheave_mass = string_up_.sheave_mass;
   return drive;
 }
 

@@ -55,7 +55,8 @@ PieceEnergy LayerLinks::energy(double length, double gain, double full_power) co
   const double at_rope = up ? lines / rope_efficiency : -lines * rope_efficiency;
   const double drum = at_rope + 0.5 * drum_mass * gain;
   const double gear = drum >= 0.0 ? drum / gear_efficiency : drum * gear_efficiency;
-  const double drive = gear + 0.5 * motor_mass * gain;
+  // Nothing drives a load down: what is left of a free fall is rounding.
+  const double drive = up ? gear + 0.5 * motor_mass * gain : std::min(gear, 0.0);
   return {.drive = full_power >= 0.0 ? full_power : drive,
           .lifted = load * length,
           .lost = std::abs(lines * (up ? 1.0 / rope_efficiency - 1.0 : 1.0 - rope_efficiency)) +
@@ -98,7 +99,6 @@ LayerLinks lowering_links(const Hoist& on, const LayerSpan& span, Force hook_loa
   LayerLinks links{};
   links.layer = span.layer;
   links.end = span.end;
-  links.acceleration = to_si(limits.acceleration);
   links.knee = links.terminal = std::numeric_limits<double>::infinity();  // no power governs
   links.cap = to_si(limits.speed);
   links.load = -to_si(hook_load);
@@ -106,6 +106,10 @@ LayerLinks lowering_links(const Hoist& on, const LayerSpan& span, Force hook_loa
   links.rope_efficiency = to_si(on.lowering_factor() * lines_of(on) * machine.drum_efficiency);
   links.gear_efficiency = 1.0;
   links.drum_mass = mass_at_hook(on, span.layer, machine.drum_inertia);
+  // The load must turn the drum, through the friction of the lines: η (W − m a) = m_d a.
+  const double free_fall = links.rope_efficiency * to_si(hook_load) /
+                           (links.rope_efficiency * links.hook_mass + links.drum_mass);
+  links.acceleration = std::min(to_si(limits.acceleration), free_fall);
   links.turning_kinetic = links.drum_mass;
   return links;
 }

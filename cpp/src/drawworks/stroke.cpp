@@ -41,6 +41,18 @@ std::string slack(const Hoist& on, Force hook_load, Acceleration downward) {
          quantity_text(Force(moved * downward)) + ", the load is " + quantity_text(hook_load);
 }
 
+/// Why the fast line would carry more than it may while a load going down is slowed down, if so.
+std::string beyond_line(const Hoist& on, Force hook_load, Acceleration deceleration) {
+  const StringUp& strung = on.string_up();
+  if (!strung.line_limit) return {};
+  const Mass moved = hook_load / standard_gravity + strung.sheave_mass;
+  const Force tension = on.lowering_factor() * (hook_load + moved * deceleration);
+  if (tension <= *strung.line_limit) return {};
+  return "the fast line would carry " + quantity_text(tension) +
+         " while the block slows down with " + quantity_text(deceleration) + ", its limit is " +
+         quantity_text(*strung.line_limit);
+}
+
 /// Builds a stroke piece by piece. Numbers are SI; u is speed squared.
 class Walk {
  public:
@@ -76,10 +88,6 @@ class Walk {
       change_to(std::sqrt(2.0 * deceleration * after), left_in_layer());
     }
     stroke_.time = from_si<Time>(t_);
-    if (stroke_.braked < 0.0 * joule) {
-      stroke_.driven -= stroke_.braked;
-      stroke_.braked = 0.0 * joule;
-    }
   }
 
  private:
@@ -238,13 +246,13 @@ Stroke hoist(const Hoist& on, Force hook_load, const Travel& travel, const Limit
 Stroke lower(const Hoist& on, Force hook_load, const Travel& travel, const Limits& limits) {
   check(lower_where, hook_load, travel, limits);
   Stroke stroke;
-  stroke.reason = slack(on, hook_load, limits.acceleration);
-  if (!stroke.reason.empty()) return stroke;
-  stroke.possible = true;
   std::vector<LayerLinks> layers;
   for (const LayerSpan& span : layers_downward(on, travel)) {
     layers.push_back(lowering_links(on, span, hook_load, limits));
   }
+  stroke.reason = beyond_line(on, hook_load, limits.deceleration);
+  if (!stroke.reason.empty()) return stroke;
+  stroke.possible = true;
   Walk walk(layers, to_si(travel.travel), stroke);
   run_up(walk, limits);
   walk.stop(to_si(limits.deceleration));

@@ -8,7 +8,7 @@ from typing import TYPE_CHECKING, Any
 
 import numpy as np
 
-from ropewalk._border import to_count, to_quantity
+from ropewalk._border import Quantity, to_count, to_quantity
 from ropewalk.errors import InadmissibleError, RopewalkError
 
 if TYPE_CHECKING:
@@ -51,7 +51,7 @@ _VARIABLES = {
     "pull_by_line": ("N", "hook load at which the fast line is at its minimum design factor"),
     "hook_speed": ("m/s", "steady hoisting speed of the heaviest load, on the highest layer"),
     "gear": ("1", "gear of that speed"),
-    "efficiency": ("1", "power at the hook over power of the motors"),
+    "efficiency": ("1", "power at the hook over power of the motors, in that gear"),
     "fast_line_tension": ("N", "fast-line tension at the heaviest load, hoisting"),
     "design_factor": ("1", "breaking force over fast-line tension"),
     "crown_load": ("N", "load on the crown block at the heaviest load, hoisting"),
@@ -61,7 +61,7 @@ _VARIABLES = {
     "moving_time": ("s", "time in which the block moves in one round trip"),
     "driven": ("J", "energy the motors give in one round trip"),
     "braked": ("J", "energy the brakes take in one round trip"),
-    "holds": ("1", "drum, motors and line can do the trip, by the limits of the rig file"),
+    "holds": ("1", "drum, motors, line and rated parts can do the job, by the rig file"),
     "reason": ("1", "why not"),
     "line_life": ("J", "work of the line until its worst place reaches discard, by the map"),
     "line_life_end": ("1", "what ended the life by the map"),
@@ -108,14 +108,15 @@ def lines_strung(
     -------
     xarray.Dataset
         Dimension lines; unit and long name on every variable. A number of lines that cannot be has
-        NaN and its ``reason``.
+        NaN and its ``reason``. ``holds`` asks for the drum, the motors, the design factor of the
+        line, and the ratings of all parts of the load path (`ropewalk.suspension.rig_margins`).
 
     Raises
     ------
     RigFileError
         If the rig file lacks something it takes.
     InadmissibleError
-        For a number of lines that is not even.
+        For a number of lines that is not even, and for other arguments that cannot be.
 
     Examples
     --------
@@ -172,37 +173,56 @@ def _row(
         design_factor=breaking / float(tensions.fast_line_si),
         crown_load=float(tensions.crown_load_si),
         pull_by_line=breaking / minimum.value / tensions.fast_line_factor,
-        efficiency=hoist.drive(1, 1).efficiency,
     )
-    try:
-        # The drum must hold the rope of the highest position, whether the job takes it or not.
-        top = to_quantity(max(job.base_height + job.stand_length, rig.travel), "length")
-        row.layer = hoist.layer_at(top)
-        lowest = hoist.drum.length_of(hoist.wraps_at_lowest).m_as("m")
-        row.rope_on_drum = lowest + hoist.reeving.lines * top.m_as("m")
-        gears = range(1, hoist.gears + 1)
-        row.pull = max(hoist.drive(gear, row.layer).pull.m_as("N") for gear in gears)
-        speeds = [hoist.speed(load, gear=gear, layer=row.layer).m_as("m/s") for gear in gears]
-        row.hook_speed = max(speeds)
-        row.gear = int(np.argmax(speeds)) + 1 if row.hook_speed > 0.0 else 0
-        done = trip(
-            rig, job, limits=limits, connection_time=connection_time, lines=hoist.reeving.lines
+    reasons = _overloads(rig, hoist, load)
+    if row.design_factor < minimum.value:
+        reasons.append(
+            f"design factor {row.design_factor:.2f} is less than {minimum.value:g} "
+            f"({minimum.standard})"
         )
+    # The drum must hold the rope of the highest position, whether the job takes it or not.
+    top = to_quantity(max(job.base_height + job.stand_length, rig.travel), "length")
+    try:
+        row.layer = hoist.layer_at(top)
     except InadmissibleError as error:
-        row.reason = str(error)
+        if error.field != "block_height":
+            raise
+        row.reason = "; ".join([str(error), *reasons])  # more rope than the drum holds
         return row
-    row.reason = done.reason
+    lowest = hoist.drum.length_of(hoist.wraps_at_lowest).m_as("m")
+    row.rope_on_drum = lowest + hoist.reeving.lines * top.m_as("m")
+    gears = range(1, hoist.gears + 1)
+    row.pull = max(hoist.drive(gear, row.layer).pull.m_as("N") for gear in gears)
+    speeds = [hoist.speed(load, gear=gear, layer=row.layer).m_as("m/s") for gear in gears]
+    row.hook_speed = max(speeds)
+    if row.hook_speed > 0.0:
+        row.gear = int(np.argmax(speeds)) + 1
+        row.efficiency = hoist.drive(row.gear, row.layer).efficiency
+    done = trip(rig, job, limits=limits, connection_time=connection_time, lines=hoist.reeving.lines)
     if done.possible:
         row.trip_time = done.time.m_as("s")
         row.moving_time = done.moving_time.m_as("s")
         row.driven, row.braked = done.driven.m_as("J"), done.braked.m_as("J")
-        if row.design_factor < minimum.value:
-            row.reason = (
-                f"design factor {row.design_factor:.2f} is less than {minimum.value:g} "
-                f"({minimum.standard})"
-            )
-    row.holds = not row.reason
+        if row.gear == 0:  # the heaviest load may be more than a stand of the trip: a jar, a kelly
+            reasons.insert(0, f"hook load {load:g~P} is not below the pull {row.pull:g} N")
+    else:
+        reasons.insert(0, done.reason)
+    row.reason = "; ".join(reasons)
+    row.holds = not reasons
     return row
+
+
+def _overloads(rig: Rig, hoist: Hoist, load: Quantity) -> list[str]:
+    """Return the parts of the load path beyond their rating; the line has its design factor."""
+    from ropewalk.suspension import rig_margins
+
+    margins = rig_margins(replace(rig, reeving=hoist.reeving), load)
+    rows = zip(margins.names, margins.load_si, margins.rating_si, strict=True)
+    return [
+        f"{name} carries {carried:.6g} N, rated {rated:.6g} N"
+        for name, carried, rated in rows
+        if carried > rated and name != "drilling line"
+    ]
 
 
 def _lives(

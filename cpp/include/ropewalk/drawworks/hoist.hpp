@@ -57,6 +57,7 @@ struct Drive {
   /// Of all that turns, as a mass at the hook that the motors must accelerate besides the load:
   ///   m = E η_d (N/R)² (J_d + η_g i² n J_m) + sheave_mass
   Mass turning_mass;
+  Mass sheave_mass;  ///< the part of it that the lines must accelerate
 
   /// Hook load that can be hoisted steadily at a speed; none above the top speed.
   [[nodiscard]] Force steady_pull(Speed speed) const noexcept;

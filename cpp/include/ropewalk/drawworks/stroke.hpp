@@ -83,8 +83,17 @@ struct Stroke {
 [[nodiscard]] Stroke hoist(const Hoist& on, Force hook_load, const Travel& travel,
                            const Limits& limits);
 
-/// A load lowered on the brake, motors disengaged: limits govern, the drum turns alone. What the
-/// load does not give to turn an empty block down as fast as asked is counted as driven.
+/// A load lowered on the brake, motors disengaged: limits govern, the drum turns alone. It speeds
+/// up no faster than it can turn the drum with the brake off,
+///
+///   a = η W/(η m + m_d)
+///
+/// η  efficiency of reeving and drum going down     m    load and sheaves
+/// m_d  drum, as a mass at the hook                 W    hook load
+///
+/// A load that would pull the fast line beyond its limit while it slows down is told in `reason`;
+/// picking it up is a stroke of its own. Throws InadmissibleError as hoist. Source: statics and
+/// kinematics.
 [[nodiscard]] Stroke lower(const Hoist& on, Force hook_load, const Travel& travel,
                            const Limits& limits);
 
