@@ -9,7 +9,7 @@ import numpy as np
 import numpy.typing as npt
 
 from ropewalk import _core
-from ropewalk._border import arguments, to_quantity, to_si
+from ropewalk._border import arguments, to_one, to_quantity, to_si
 from ropewalk._face import NumberLike, Policy, Quantity, QuantityLike, face
 from ropewalk._units import read_text
 from ropewalk.errors import InadmissibleError, UnitError
@@ -203,10 +203,13 @@ class TripTemperature:
         When each stand is down, K.
     rested_si
         When the rest after it is over, K.
+    first_rise_si
+        At the beginning, K.
     """
 
     lowered_si: npt.NDArray[np.float64]
     rested_si: npt.NDArray[np.float64]
+    first_rise_si: float
 
     @property
     def lowered(self) -> Quantity:
@@ -220,8 +223,8 @@ class TripTemperature:
 
     @property
     def highest(self) -> Quantity:
-        """Largest rise of the trip."""
-        return to_quantity(float(self.lowered_si.max()), "temperature")
+        """Largest rise of the trip, its beginning included."""
+        return to_quantity(max(self.first_rise_si, float(self.lowered_si.max())), "temperature")
 
 
 def temperature_over_trip(
@@ -276,17 +279,21 @@ def temperature_over_trip(
     mass, heat_capacity, loss = arguments(
         where, heated_mass=heated_mass, specific_heat=specific_heat, heat_loss=heat_loss
     )
-    first = to_si(where, "first_rise", first_rise, "temperature")
+    first = to_one(where, "first_rise", first_rise, "temperature")
+    stands = to_si(where, "heat", heat, "energy")
+    if not np.size(stands):
+        text = "heat must be that of one stand or more, got none"
+        raise InadmissibleError(f"{where}(): {text}", where, "heat")
     lowered, rested = _core.brake.temperature_over_trip(
         mass,
         heat_capacity,
         loss,
         first,
-        to_si(where, "heat", heat, "energy"),
+        stands,
         to_si(where, "lowering_time", lowering_time, "time"),
         to_si(where, "rest_time", rest_time, "time"),
     )
-    return TripTemperature(lowered, rested)
+    return TripTemperature(lowered, rested, first)
 
 
 @dataclass(frozen=True, slots=True)

@@ -131,6 +131,19 @@ def test_temperature_over_a_trip_against_an_ode_solver() -> None:
     assert_close(found.highest, rw.Q(float(found.lowered_si.max()), "K"))
 
 
+def test_a_trip_that_begins_hot_is_hottest_then() -> None:
+    brake: dict[str, Any] = {
+        "heated_mass": "1000 kg",
+        "specific_heat": "500 J/kg/K",
+        "heat_loss": "1500 W/K",
+        "first_rise": "300 K",
+    }
+    trip = rw.brake.temperature_over_trip(rw.Q([1.0, 1.0], "kJ"), "40 s", "100 s", **brake)
+    assert trip.highest.m_as("K") == 300.0
+    with pytest.raises(InadmissibleError, match="heat must be that of one stand or more"):
+        rw.brake.temperature_over_trip(rw.Q([], "J"), "40 s", "100 s", **brake)
+
+
 def test_energy_of_a_trip_is_what_the_load_loses() -> None:
     loads = rw.Q(np.linspace(50.0, 250.0, 9), "kip")
     shares = [rw.brake.lowering_heat(loads, "28.5 m", share) for share in (0.3, 0.7)]
