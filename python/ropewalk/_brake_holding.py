@@ -2,13 +2,22 @@
 
 from __future__ import annotations
 
+import math
 from dataclasses import dataclass
 from typing import Any
 
 import numpy as np
 
 from ropewalk import _core
-from ropewalk._border import NumberLike, Quantity, QuantityLike, to_count, to_quantity, to_si
+from ropewalk._border import (
+    NumberLike,
+    Quantity,
+    QuantityLike,
+    to_count,
+    to_one,
+    to_quantity,
+    to_si,
+)
 from ropewalk._brake_required import RequiredFactor
 from ropewalk._brake_stop import CAUTION
 from ropewalk.errors import InadmissibleError
@@ -120,10 +129,10 @@ class DiscBrake:
             "discs": to_count(where, "discs", discs),
             "service_per_disc": to_count(where, "service_per_disc", service_per_disc),
             "emergency_per_disc": to_count(where, "emergency_per_disc", emergency_per_disc),
-            "service_force_si": to_si(where, "service_force", service_force, "force"),
-            "emergency_force_si": to_si(where, "emergency_force", emergency_force, "force"),
-            "pad_radius_si": to_si(where, "pad_radius", pad_radius, "length"),
-            "lining_friction": to_si(where, "lining_friction", lining_friction, "number"),
+            "service_force_si": to_one(where, "service_force", service_force, "force"),
+            "emergency_force_si": to_one(where, "emergency_force", emergency_force, "force"),
+            "pad_radius_si": to_one(where, "pad_radius", pad_radius, "length"),
+            "lining_friction": to_one(where, "lining_friction", lining_friction, "number"),
         }
         if not 1 <= values["discs"] <= 8:
             text = f"discs = {values['discs']} is outside [1, 8] (ropewalk's guard)"
@@ -256,10 +265,10 @@ class BandBrake:
         where = "brake.BandBrake"
         values = {
             "bands": to_count(where, "bands", bands),
-            "wrap_angle_si": to_si(where, "wrap_angle", wrap_angle, "angle"),
-            "rim_diameter_si": to_si(where, "rim_diameter", rim_diameter, "length"),
-            "lining_friction": to_si(where, "lining_friction", lining_friction, "number"),
-            "lever_ratio": to_si(where, "lever_ratio", lever_ratio, "number"),
+            "wrap_angle_si": to_one(where, "wrap_angle", wrap_angle, "angle"),
+            "rim_diameter_si": to_one(where, "rim_diameter", rim_diameter, "length"),
+            "lining_friction": to_one(where, "lining_friction", lining_friction, "number"),
+            "lever_ratio": to_one(where, "lever_ratio", lever_ratio, "number"),
         }
         if not 0.0 < values["lever_ratio"] <= 1e4:
             text = f"lever_ratio = {values['lever_ratio']} is outside (0, 10000] (ropewalk's guard)"
@@ -317,9 +326,12 @@ def _held(
     asked = (
         required.value
         if isinstance(required, RequiredFactor)
-        else float(to_si(where, "required", required, "number"))
+        else to_one(where, "required", required, "number")
     )
-    load = to_si(where, "load_torque", load_torque, "torque")
+    if not 0.0 < asked < math.inf:
+        text = f"required = {asked:g} must be positive and finite (definition)"
+        raise InadmissibleError(f"{where}(): {text}", where, "required")
+    load = to_one(where, "load_torque", load_torque, "torque")
     factor = float(_core.brake.holding_factor(torque.magnitude, load))
     return HoldingFinding(
         state, float(torque.magnitude), factor, asked, factor >= 1.0, factor >= asked

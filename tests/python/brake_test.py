@@ -131,6 +131,14 @@ def test_temperature_over_a_trip_against_an_ode_solver() -> None:
     assert_close(found.highest, rw.Q(float(found.lowered_si.max()), "K"))
 
 
+@pytest.mark.parametrize("required", [0.0, -1.5, math.nan, math.inf])
+def test_a_factor_that_asks_for_nothing_is_refused(required: float) -> None:
+    with pytest.raises(InadmissibleError, match="required = .* must be positive"):
+        disc().check("67.5 kN*m", required)
+    with pytest.raises(InadmissibleError, match="load_torque must be one value"):
+        disc().check(rw.Q([60.0, 70.0], "kN*m"), 1.5)
+
+
 def test_a_trip_that_begins_hot_is_hottest_then() -> None:
     brake: dict[str, Any] = {
         "heated_mass": "1000 kg",
