@@ -41,9 +41,11 @@ constexpr std::array parts{0.0,  0.15, 0.3,  0.5,  0.65, 0.75, 0.82, 0.88, 0.94,
   const double damping = BoxHullHeave::damping(wave_number, beam, draft);
   std::vector<double> joints{period};
   // 1 - 2 k D grows by 2/T there, so the peak is damping T/2 wide to either side.
-  for (double width = std::max(0.5 * damping, 1e-12); width < 0.5; width *= 4.0) {
+  double width = std::max(0.5 * damping, 1e-12);
+  while (width < 0.5) {
     joints.push_back(period * (1.0 - width));
     joints.push_back(period * (1.0 + width));
+    width *= 4.0;
   }
   return joints;
 }
