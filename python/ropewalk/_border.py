@@ -4,7 +4,7 @@ Arguments are converted by role. Each unit is looked at once per registry and ro
 is taken from a table; the caller's data is never modified, and SI arrays of float64 pass as they
 are. All wrong arguments of a call are reported together.
 
-Functions that are no row formulas use `to_si`, `to_count`, `arguments` and `to_quantity`.
+Functions that are no row formulas use `to_si`, `to_one`, `to_count`, `arguments` and `to_quantity`.
 """
 
 from __future__ import annotations
@@ -29,6 +29,8 @@ __all__ = [
     "SiValue",
     "arguments",
     "to_count",
+    "to_one",
+    "to_one_within",
     "to_quantity",
     "to_si",
 ]
@@ -83,6 +85,31 @@ def to_one(where: str, name: str, value: Any, role: Role | str) -> float:
         text = f"{name} must be one value, got an array of shape {np.shape(number)}"
         raise InadmissibleError(f"{where}(): {text}", where, name)
     return float(number)
+
+
+def to_one_within(
+    where: str,
+    name: str,
+    value: Any,
+    role: str,
+    low: float,
+    high: float,
+    *,
+    above: bool = False,
+) -> float:
+    """SI number of one argument that a guard keeps in [low, high], or in (low, high] if `above`.
+
+    >>> to_one_within("rig.check", "stroke", "250 cm", "length", 0.0, 40.0, above=True)
+    2.5
+    """
+    number = to_one(where, name, value, role)
+    if not low <= number <= high or (above and number == low):
+        unit = f" {to_quantity(1.0, role).units:~}" if ROLES[role].has_unit else ""
+        allowed = f"{'(' if above else '['}{low:g}, {high:g}]{unit}"
+        text = f"{name} = {number:g}{unit} is outside {allowed}"
+        guard = "ropewalk's guard against slips of the pen"
+        raise InadmissibleError(f"{where}(): {text} ({guard})", where, name)
+    return number
 
 
 def to_count(where: str, name: str, value: Any) -> int:

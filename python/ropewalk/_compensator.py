@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
-import math
 from dataclasses import dataclass
+from functools import partial
 from typing import Any, Literal
 
 from ropewalk import _core
@@ -14,6 +14,7 @@ from ropewalk._border import (
     arguments,
     to_count,
     to_one,
+    to_one_within,
     to_quantity,
 )
 from ropewalk._compensator_bands import BitWeightBand, LoadBand, RopeMotion
@@ -96,26 +97,25 @@ class Compensator:
         if place not in _MOUNTINGS:
             text = f"mounting must be 'block' or 'crown', got {mounting!r}"
             raise UnknownEntryError(f"{_WHERE}(): {text}", _WHERE, "mounting")
-        rating = None if rated_load is None else to_one(_WHERE, "rated_load", rated_load, "force")
+        within = partial(to_one_within, _WHERE)
         values = {
             "mounting": place,
-            "stroke_si": to_one(_WHERE, "stroke", stroke, "length"),
+            "stroke_si": within("stroke", stroke, "length", 0.0, 40.0, above=True),
             "effective_area_si": to_one(_WHERE, "effective_area", effective_area, "area"),
             "gas_volume_si": to_one(_WHERE, "gas_volume", gas_volume, "volume"),
             "polytropic_exponent": to_one(
                 _WHERE, "polytropic_exponent", polytropic_exponent, "number"
             ),
-            "seal_friction": to_one(_WHERE, "seal_friction", seal_friction, "number"),
-            "moving_mass_si": to_one(_WHERE, "moving_mass", moving_mass, "mass"),
-            "rated_load_si": rating,
+            "seal_friction": within("seal_friction", seal_friction, "number", 0.0, 1.0),
+            "moving_mass_si": within("moving_mass", moving_mass, "mass", 0.0, 1e7),
+            "rated_load_si": (
+                None
+                if rated_load is None
+                else within("rated_load", rated_load, "force", 0.0, 1e9, above=True)
+            ),
         }
         for name, value in values.items():
             object.__setattr__(self, name, value)
-        _within("stroke", self.stroke_si, 0.0, 40.0, "m", low_open=True)
-        _within("seal_friction", self.seal_friction, 0.0, 1.0, "")
-        _within("moving_mass", self.moving_mass_si, 0.0, 1e7, "kg")
-        if rating is not None:
-            _within("rated_load", rating, 0.0, 1e9, "N", low_open=True)
         # The gas load fully compressed says what is wrong with the rest, if anything is.
         self._gas_load(1e6, self.stroke_si / 2.0)
 
@@ -214,9 +214,17 @@ class Compensator:
         LoadBand
             Also where the heave is more than the stroke: the band says by how much.
         """
-        where = f"{_WHERE}.load_band"
+        return self._load_band(f"{_WHERE}.load_band", mean_load, heave_height, heave_period)
+
+    def _load_band(
+        self,
+        where: str,
+        mean_load: QuantityLike,
+        heave_height: QuantityLike,
+        heave_period: QuantityLike | None = None,
+    ) -> LoadBand:
         load = to_one(where, "mean_load", mean_load, "force")
-        amplitude = _height(where, heave_height) / 2.0
+        amplitude = _amplitude(where, heave_height)
         inertia = 0.0
         if heave_period is not None:
             period = to_one(where, "heave_period", heave_period, "time")
@@ -267,7 +275,7 @@ class Compensator:
         where = f"{_WHERE}.bit_weight_band"
         load = to_one(where, "mean_load", mean_load, "force")
         stiffness = to_one(where, "string_stiffness", string_stiffness, "force_per_length")
-        amplitude = _height(where, heave_height) / 2.0
+        amplitude = _amplitude(where, heave_height)
         up, down = (
             _core.compensator.bit_weight_change(
                 load,
@@ -319,7 +327,7 @@ class Compensator:
             raise InadmissibleError(
                 f"{where}(): lines = {strung} is outside [2, 64] (ropewalk's guard)", where, "lines"
             )
-        band = self.load_band(mean_load, heave_height)
+        band = self._load_band(where, mean_load, heave_height)
         change = band.gas_rise_si + band.gas_fall_si + 2.0 * band.friction_si
         roll = 0.0
         if self.mounting == "crown":
@@ -336,24 +344,6 @@ class Compensator:
         return RopeMotion(change / strung, 0.0, roll, band.stroke_left_si)
 
 
-def _height(where: str, heave_height: QuantityLike) -> float:
-    height = to_one(where, "heave_height", heave_height, "length")
-    if not 0.0 <= height < math.inf:
-        text = f"heave_height must be 0 m or more and finite (definition), got {height:g} m"
-        raise InadmissibleError(f"{where}(): {text}", where, "heave_height")
-    return height
-
-
-def _within(
-    name: str, value: float, low: float, high: float, unit: str, *, low_open: bool = False
-) -> None:
-    inside = (low < value if low_open else low <= value) and value <= high
-    if not inside or not math.isfinite(value):
-        bracket = "(" if low_open else "["
-        raise InadmissibleError(
-            f"{_WHERE}(): {name} = {value:g} {unit}".rstrip()
-            + f" is outside {bracket}{low:g}, {high:g}] {unit}".rstrip()
-            + " (ropewalk's guard against slips of the pen)",
-            _WHERE,
-            name,
-        )
+def _amplitude(where: str, heave_height: QuantityLike) -> float:
+    """Half of a heave from crest to trough, m."""
+    return to_one_within(where, "heave_height", heave_height, "length", 0.0, 100.0) / 2.0

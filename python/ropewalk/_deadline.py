@@ -30,10 +30,9 @@ class WeightIndicator:
     .. math:: W_\mathrm{ind} = N_\mathrm{set} T_\mathrm{dead}
 
     At rest the trade takes all lines alike, so that it shows the hook load; how far that may be off
-    says `hook_load_at_rest`. While the blocks move,
-    sheave friction makes it show less (hoisting) or more (lowering). The tensions are those of
-    `Reeving.tensions`, each sheave by itself, the dead-line sheave fixed or turning as the reeving
-    says.
+    says `hook_load_at_rest`. While the blocks move, sheave friction makes it show less (hoisting)
+    or more (lowering). The tensions are those of `Reeving.tensions`, each sheave by itself, the
+    dead-line sheave fixed or turning as the reeving says.
 
     Parameters
     ----------

@@ -9,7 +9,7 @@ from typing import TYPE_CHECKING, Any
 import numpy as np
 import numpy.typing as npt
 
-from ropewalk._border import Quantity, QuantityLike, to_one, to_quantity
+from ropewalk._border import Quantity, QuantityLike, to_one_within, to_quantity
 from ropewalk._brake_stop import CAUTION
 from ropewalk._overtravel_envelope import stopping_distances
 from ropewalk._overtravel_findings import (
@@ -188,18 +188,18 @@ def check_campaign(
     """
     where = "overtravel.check_campaign"
     limits = (
-        _one(where, "crown", crown, "length", -200.0, 200.0),
-        _one(where, "floor", floor, "length", -200.0, 200.0),
+        to_one_within(where, "crown", crown, "length", -200.0, 200.0),
+        to_one_within(where, "floor", floor, "length", -200.0, 200.0),
     )
-    required = _one(where, "margin", margin, "length", 0.0, 200.0)
+    required = to_one_within(where, "margin", margin, "length", 0.0, 200.0)
     # A block that does not move needs no room: a speed of zero would pass every check.
     speeds = (
-        _one(where, "hoisting_speed", hoisting_speed, "speed", 0.0, 100.0, above=True),
-        _one(where, "lowering_speed", lowering_speed, "speed", 0.0, 100.0, above=True),
+        to_one_within(where, "hoisting_speed", hoisting_speed, "speed", 0.0, 100.0, above=True),
+        to_one_within(where, "lowering_speed", lowering_speed, "speed", 0.0, 100.0, above=True),
     )
     power = np.inf
     if hook_power is not None:
-        power = _one(where, "hook_power", hook_power, "power", 0.0, 1e9, above=True)
+        power = to_one_within(where, "hook_power", hook_power, "power", 0.0, 1e9, above=True)
     _check_devices(where, devices, limits)
     climb = campaign.height_to_si - campaign.height_from_si
     row = np.flatnonzero((climb != 0.0) & (campaign.hook_load_si > 0.0))
@@ -248,26 +248,6 @@ def check_campaign(
             ),
         ),
     )
-
-
-def _one(
-    where: str,
-    name: str,
-    value: QuantityLike,
-    role: str,
-    low: float,
-    high: float,
-    *,
-    above: bool = False,
-) -> float:
-    """SI value of one argument within a guard, `low` itself left out if `above`."""
-    number = to_one(where, name, value, role)
-    if not low <= number <= high or (above and number == low):
-        allowed = f"{'(' if above else '['}{low:g}, {high:g}]"
-        unit = f"{to_quantity(1.0, role).units:~}"
-        text = f"{name} = {number:g} {unit} is outside {allowed} {unit} (ropewalk's guard)"
-        raise InadmissibleError(f"{where}(): {text}", where, name)
-    return number
 
 
 def _check_devices(where: str, devices: Sequence[Device], limits: tuple[float, float]) -> None:

@@ -10,7 +10,7 @@ import numpy.typing as npt
 
 from ropewalk import _core
 from ropewalk._border import QuantityLike, to_count, to_one, to_si
-from ropewalk._overtravel_hoist import BrakedHoist, Direction, check_direction
+from ropewalk._overtravel_hoist import BrakedHoist, Direction, check_direction, of_block
 from ropewalk.errors import InadmissibleError
 
 if TYPE_CHECKING:
@@ -93,8 +93,8 @@ def stopping_envelope(
     # The formula says whether they can be, also where the brake stops no load.
     _core.overtravel.stopping_distance(1.0, reaction, drive, 1.0)
     grid = loads[:, None], shown[None, :]
-    deceleration = np.asarray(hoist._decelerations(direction, *grid))
     of_drum = hoist._drum_decelerations(direction, *grid, hoist.brake_torque_si)
+    deceleration = of_block(direction, of_drum)
     before = np.broadcast_to(
         hoist._before_grip(direction, *grid, drive, power_lost), deceleration.shape
     )

@@ -152,8 +152,9 @@ class BrakedHoist:
 
     def _decelerations(self, direction: Direction, load: Any, layer: Any) -> Any:
         """Decelerations of the block for SI loads and layers, brought to one shape."""
-        slow = self._drum_decelerations(direction, load, layer, self.brake_torque_si)
-        return np.minimum(slow, GRAVITY) if direction == "hoisting" else slow
+        return of_block(
+            direction, self._drum_decelerations(direction, load, layer, self.brake_torque_si)
+        )
 
     def _drum_decelerations(
         self, direction: Direction, load: Any, layer: Any, brake_torque: float
@@ -187,6 +188,11 @@ class BrakedHoist:
         if direction == "hoisting" or not power_lost:
             return drive
         return np.maximum(drive, -self._drum_decelerations(direction, load, layer, 0.0))
+
+
+def of_block(direction: Direction, of_drum: Any) -> Any:
+    """Deceleration of the block where the drum has `of_drum`: hoisting, gravity at most."""
+    return np.minimum(of_drum, GRAVITY) if direction == "hoisting" else of_drum
 
 
 @dataclass(frozen=True, init=False, slots=True)
