@@ -23,6 +23,7 @@ if TYPE_CHECKING:
 
     from ropewalk import (
         brake,
+        check,
         compensator,
         deadline,
         design_factor,
@@ -90,6 +91,7 @@ __all__ = [
     "WeightIndicator",
     "__version__",
     "brake",
+    "check",
     "compare_programs",
     "compensator",
     "deadline",
@@ -124,6 +126,7 @@ __all__ = [
 
 _SUBMODULES = {
     "brake",
+    "check",
     "compensator",
     "deadline",
     "design_factor",

@@ -1,0 +1,102 @@
+"""Rules that a rig file adds: an expression over named results, evaluated without ``eval``."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+from typing import Any
+
+from ropewalk._border import to_quantity, to_si
+from ropewalk._signature import ROLES
+from ropewalk.check.rule import Measured, Rule, Sense
+from ropewalk.check.verdict import Severity, Status, Verdict
+from ropewalk.errors import RopewalkError
+
+__all__ = ["OwnRule", "evaluate"]
+
+
+@dataclass(frozen=True, slots=True)
+class OwnRule:
+    """A rule of a rig file, ``[[limits.rule]]``.
+
+    Attributes
+    ----------
+    id, title
+        Its name and one line for tables.
+    expression
+        Over results of the rules, ``"line.design_factor / sheave.bend_ratio"``; ``min``, ``max``,
+        ``abs`` and ``sqrt`` are known.
+    sense
+        ``"at least"`` or ``"at most"``.
+    limit
+        Number, or text with a unit.
+    severity
+        ``"must"``, ``"should"`` or ``"note"``.
+    source
+        Who asks for it.
+    """
+
+    id: str
+    title: str
+    expression: str
+    sense: Sense
+    limit: str | float
+    severity: str
+    source: str
+
+
+def evaluate(own: OwnRule, results: Mapping[str, Mapping[str, Any]]) -> Verdict:
+    """Evaluate an own rule; whatever goes wrong makes it not computed, with the reason."""
+    import math
+
+    from simpleeval import SimpleEval
+
+    from ropewalk._units import Q
+    from ropewalk.check.run import _verdict
+
+    def no_measure(_: Any) -> list[Measured]:
+        return []
+
+    def rule_of(role: str) -> Rule:
+        return Rule(
+            id=own.id,
+            title=own.title,
+            compares=f"{own.expression} {own.sense} {own.limit}",
+            sense=own.sense,
+            role=role,
+            severity=Severity(own.severity),
+            source=own.source,
+            standing="house limit",
+            how=own.expression,
+            measure=no_measure,
+        )
+
+    try:
+        limit = Q(own.limit) if isinstance(own.limit, str) else float(own.limit)
+        role = _role_of(limit)
+        names = {
+            subject: {name: to_quantity(*value) for name, value in group.items()}
+            for subject, group in results.items()
+        }
+        functions = {"min": min, "max": max, "abs": abs, "sqrt": lambda x: x**0.5}
+        value = SimpleEval(names=names, functions=functions).eval(own.expression)
+        found = float(to_si("limits.rule", own.id, value, role))
+        bound = float(to_si("limits.rule", own.id, limit, role))
+    except Exception as error:  # the expression is a stranger's
+        kind = "" if isinstance(error, RopewalkError) else f"{type(error).__name__}: "
+        reason = f"{own.expression!r}: {kind}{error}"
+        return Verdict(rule_of("number"), Status.NOT_COMPUTED, source=own.source, reason=reason)
+    if not math.isfinite(found):
+        reason = f"{own.expression!r} gives no number"
+        return Verdict(rule_of(role), Status.NOT_COMPUTED, source=own.source, reason=reason)
+    return _verdict(rule_of(role), Measured(found, bound, inputs={"expression": own.expression}))
+
+
+def _role_of(limit: Any) -> str:
+    """Name of the role that a limit has by its dimension; torque goes before energy."""
+    if not hasattr(limit, "unit_items") or limit.dimensionless:
+        return "number"
+    for name, role in ROLES.items():
+        if role.has_unit and limit.is_compatible_with(role.si_unit):
+            return name
+    raise RopewalkError(f"no kind of quantity known for {limit}", "limits.rule", "limit")

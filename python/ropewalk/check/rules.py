@@ -1,0 +1,36 @@
+"""Every rule of ropewalk, subject by subject."""
+
+from __future__ import annotations
+
+import difflib
+
+from ropewalk.check import line
+from ropewalk.check.rule import Rule
+from ropewalk.errors import UnknownEntryError
+
+__all__ = ["RULES", "rule"]
+
+#: Every rule, in the order in which reports have them.
+RULES: tuple[Rule, ...] = (*line.RULES,)
+
+
+def rule(rule_id: str) -> Rule:
+    """Return the rule of this id.
+
+    Raises
+    ------
+    UnknownEntryError
+        If there is none; the message offers the nearest.
+
+    Examples
+    --------
+    >>> import ropewalk as rw
+    >>> rw.check.rule("line.design_factor").sense
+    'at least'
+    """
+    for one in RULES:
+        if one.id == rule_id:
+            return one
+    close = difflib.get_close_matches(rule_id, [one.id for one in RULES], n=1, cutoff=0.3)
+    hint = f"; did you mean {close[0]!r}?" if close else ""
+    raise UnknownEntryError(f"check.rule(): no rule {rule_id!r}{hint}", "check.rule", "rule_id")
