@@ -1,0 +1,67 @@
+"""Checking rig files against parsing them alone, in one run: part of `scripts/bench`."""
+
+from __future__ import annotations
+
+import itertools
+import re
+import tempfile
+import time
+import tomllib
+from collections.abc import Iterator
+from pathlib import Path
+
+from rich.console import Console
+from rich.table import Table
+
+import ropewalk as rw
+from ropewalk.check import check_files
+
+SIZES = (10, 100, 1_000, 10_000)
+AIM = 10.0
+
+
+def texts() -> Iterator[str]:
+    """Rig 7 without its plan, again and again with other numbers."""
+    whole = rw.rig.example("rig7").read_text(encoding="utf-8")
+    plan = re.compile(r"^\[\[(?:operation|string\.[^\]]*)\]\]$|^\[mud\]$|^\[life", re.MULTILINE)
+    parts = re.split(r"(?m)^(?=\[)", whole)
+    kept = "".join(part for part in parts if not plan.match(part))
+    kept += '\nhook_load = "420000 lbf"\n'
+    for number in itertools.count():
+        weight = 40_000 + number % 9_000
+        yield kept.replace('weight = "46000 lbf"', f'weight = "{weight} lbf"')
+
+
+def tables(console: Console) -> None:
+    """Print the table of this part."""
+    table = Table(title="Rig files without a plan, one process", title_justify="left")
+    for name in ("files", "tomllib alone", "checked", "ratio", "aim", "ms/file"):
+        table.add_column(name, justify="right")
+    with tempfile.TemporaryDirectory() as temporary:
+        folder = Path(temporary)
+        paths = []
+        for number, text in zip(range(SIZES[-1]), texts(), strict=False):
+            path = folder / f"rig{number:05d}.toml"
+            path.write_text(text, encoding="utf-8")
+            paths.append(path)
+        check_files(paths[:3])
+        for size in SIZES:
+            start = time.perf_counter()
+            for path in paths[:size]:
+                with path.open("rb") as file:
+                    tomllib.load(file)
+            parsed = time.perf_counter()
+            reports = check_files(paths[:size])
+            done = time.perf_counter()
+            assert len(reports) == size
+            assert not any(one.error for one in reports)
+            ratio = (done - parsed) / (parsed - start)
+            table.add_row(
+                f"{size:,}",
+                f"{parsed - start:.3f} s",
+                f"{done - parsed:.3f} s",
+                f"{ratio:.1f}",
+                f"{AIM:g}",
+                f"{(done - parsed) / size * 1e3:.2f}",
+            )
+    console.print(table)
