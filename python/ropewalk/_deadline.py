@@ -339,10 +339,7 @@ def check_anchor(rig: Rig) -> AnchorCheck:
         text = f"{rig.name} has no [deadline]"
         raise InadmissibleError(f"deadline.check_anchor(): {text}", "deadline.check_anchor", "rig")
     share = WeightIndicator(rig.reeving).ratio("lowering") / rig.reeving.lines
-    largest = max(
-        rig.stuck_hook_load,
-        *(one.heaviest_hook_load(rig.block.weight) for one in rig.operations),
-    )
+    largest = rig.largest_hook_load
     breaking_force = rig.rope.breaking_force.magnitude
     least_factor = min(
         row["value"]

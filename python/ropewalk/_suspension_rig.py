@@ -48,7 +48,7 @@ def rig_suspension(rig: Rig, service: str = "rotary drilling") -> Suspension:
     block_weight = rig.block.weight - sum(part.weight for part in below)
     block = ("traveling block", rig.block.sheaves.rated_load, block_weight)
     hanging = [block, *((part.name, part.rated_load, part.weight) for part in below)]
-    factor = design_factor.minimum(service, rig.limits.design_factor_standard).value
+    factor = design_factor.minimum(service, rig.design_factor_standard).value
     mast = None
     if rig.mast is not None:
         at_lines = si.mast.rating_at_lines(

@@ -127,11 +127,24 @@ _DECIMAL = re.compile(r"[+-]?(?:\d[\d_]*\.?\d*|\.\d+)(?:[eE][+-]?\d+)?")
 # 1-3/8 and 1 3/8 are one and three eighths in the trade, never a subtraction.
 _FRACTION = re.compile(r"([+-]?)(?:(\d+)(?:-|\s+))?(\d+)/(\d+)(?![\d.])")
 _TON = re.compile(r"(?<![A-Za-z_])(?:tons?f?|tonsf)(?![A-Za-z_])", re.IGNORECASE)
-_UNIT = re.compile(r"[\w\s%°µ·*/^().²³⁻¹-]*")
+_CHARACTERS = re.compile(r"[\w\s%°µ·*/^().²³⁻¹-]*")
+_SUPER = "⁰¹²³⁴⁵⁶⁷⁸⁹"
+_NAME = rf"(?:[^\W\d{_SUPER}]|[%°])[^\W{_SUPER}]*"
+_POWER = rf"\s*(?:\*\*|\^)\s*(?:[+-]?\d|\([+-]?\d\))(?![\w.{_SUPER}])|⁻?[{_SUPER}](?![{_SUPER}])"
+_FACTOR = rf"(?:\(\s*)*{_NAME}(?:{_POWER})?(?:\s*\)(?!\s*(?:\*\*|\^))(?![⁻{_SUPER}]))*"  # no (m)**9
+#: A product of names with one digit as exponent. pint would evaluate whatever else it is given, and
+#: a tower of exponents takes it longer than anybody waits; so no power of a power, in words neither.
+_UNIT = re.compile(rf"\s*(?:1\s*(?=/)|{_FACTOR})(?:(?:\s*[*/·]\s*|\s+){_FACTOR})*+\s*")
+_WORDS = re.compile(r"(?<![^\W_])(?:sq|square|squared|cubic|cube|cubed)(?![^\W_])")
+_SOME_POWER = re.compile(rf"\*\*|\^|[{_SUPER}]")
+#: No quantity is written with more characters.
+LONGEST_TEXT = 64
 
 
 def read_text(text: str) -> tuple[float, Quantity]:
     """Number and unit of ``"400 kip"``; the unit comes as the quantity 1 of it."""
+    if len(text) > LONGEST_TEXT:
+        raise UnreadableTextError(f"it is longer than {LONGEST_TEXT} characters")
     stripped = text.strip()
     number, end = _read_number(stripped)
     return number, read_unit(stripped[end:].strip())
@@ -156,6 +169,8 @@ def read_unit(text: str) -> Quantity:
     """Quantity 1 of a unit in `ropewalk.units`; refuses the bare word ton."""
     if not isinstance(text, str):
         raise UnreadableTextError(f"a unit is text such as 'lbf', got {text!r}")
+    if len(text) > LONGEST_TEXT:
+        raise UnreadableTextError(f"a unit has {LONGEST_TEXT} characters at most")
     application = registry()
     return _read_unit(text, application.Quantity)
 
@@ -164,12 +179,19 @@ def read_unit(text: str) -> Quantity:
 def _read_unit(text: str, quantity_class: type[Any]) -> Quantity:
     if _TON.search(text):
         raise UnreadableTextError(TONS)
-    if not _UNIT.fullmatch(text):
+    if not _CHARACTERS.fullmatch(text):
         raise UnreadableTextError(f"{text!r} is not a unit")
+    hint = "; write products with *, e.g. ft*lbf" if "-" in text else ""
+    words = len(_WORDS.findall(text))
+    if text.strip() and (
+        not _UNIT.fullmatch(text) or words > 1 or (words and _SOME_POWER.search(text))
+    ):
+        raise UnreadableTextError(
+            f"the unit {text!r} is not known: no product of names with small exponents{hint}"
+        )
     with _lock:
         try:
             unit: Quantity = quantity_class(1, text)
         except Exception as reason:  # pint raises its own, ValueError, TypeError and others here
-            hint = "; write products with *, e.g. ft*lbf" if "-" in text else ""
             raise UnreadableTextError(f"the unit {text!r} is not known{hint}") from reason
     return unit

@@ -24,7 +24,7 @@ _MOST_ROWS = 20_000_000
 
 def campaign_of_plan(rig: Rig | str | Path, plan: str | Path | None) -> Campaign:
     """Put the strokes of all operations of a plan in order."""
-    from ropewalk.rig import Rig, load_rig
+    from ropewalk.rig import Rig, RigFileError, load_rig
 
     if isinstance(rig, (str, Path)):
         rig = load_rig(rig)
@@ -32,6 +32,9 @@ def campaign_of_plan(rig: Rig | str | Path, plan: str | Path | None) -> Campaign
         text = f"rig must be a rig or the path of a rig file, got {rig!r}"
         raise InadmissibleError(f"{_WHERE}(): {text}", _WHERE, "rig")
     operations = rig.operations if plan is None else _operations_of(plan)
+    if not operations:
+        text = f"{rig.name} has no [[operation]]: give a plan of its own as `plan`"
+        raise RigFileError(f"{_WHERE}(): {text}", _WHERE, "plan")
     start = next((one.start for one in operations if one.start is not None), None)
 
     strokes: list[HookStrokes] = []
@@ -78,14 +81,16 @@ def campaign_of_plan(rig: Rig | str | Path, plan: str | Path | None) -> Campaign
 
 
 def _operations_of(plan: str | Path) -> tuple[Operation, ...]:
-    from ropewalk.rig.file import RigFileError, read_plan_file
+    from ropewalk.rig._refusals import placed
+    from ropewalk.rig.file import read_plan
     from ropewalk.rig.operations import make_operations, make_strings
 
-    file = read_plan_file(plan)
+    reading = read_plan(plan)
+    file = reading.file
     try:
         return make_operations(file.operation, make_strings(file.mud, file.string))
     except RopewalkError as error:
-        raise RigFileError(f"{Path(plan).name}: {error}", Path(plan).name) from error
+        raise placed(error, type(file), reading.layers) from error
 
 
 def _strokes_of(one: Operation, i: int, rig: Rig) -> HookStrokes:

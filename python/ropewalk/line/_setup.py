@@ -28,14 +28,14 @@ def line_model(rig: Rig) -> LifeModel:
     from ropewalk.rig.models import models_of
 
     # The last of the list is the one fitted to the rig's own lines, if there is a fit.
-    models = models_of(rig.life, rig.rope)
-    if rig.life.power_law is None and rig.life.reference is None:
+    models = models_of(rig.known_life, rig.rope)
+    if rig.known_life.power_law is None and rig.known_life.reference is None:
         text = (
             f"{rig.name} has neither [life.power_law] nor [life.reference]: give a model of "
             "ropewalk.fatigue as `model`"
         )
         raise InadmissibleError(f"run_line(): {text}", "run_line", "model")
-    chosen = models[-1] if rig.life.power_law is not None else models[1]
+    chosen = models[-1] if rig.known_life.power_law is not None else models[1]
     model: LifeModel = chosen.model
     return model
 

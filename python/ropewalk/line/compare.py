@@ -72,7 +72,7 @@ def compare_programs(
     chosen = Campaign.from_plan(rig) if campaign is None else campaign
     judge = Judgment(
         limit=float(limit),
-        scatter_lg=rig.life.scatter_lg if scatter_lg is None else float(scatter_lg),
+        scatter_lg=rig.known_life.scatter_lg if scatter_lg is None else float(scatter_lg),
         section=float(to_si(where, "correlation_length", correlation_length, "length")),
         bin_length=float(to_si(where, "bin_length", bin_length, "length")),
         repeats=int(repeats),

@@ -326,7 +326,7 @@ class LineHistory:
             For samples; any number gives the same answer.
         """
         where = "LineHistory.survival"
-        lg = self.rig.life.scatter_lg if scatter_lg is None else float(scatter_lg)
+        lg = self.rig.known_life.scatter_lg if scatter_lg is None else float(scatter_lg)
         section = float(to_si(where, "correlation_length", correlation_length, "length"))
         rule = (self.damage_si, self.bin_length_si, lg * np.log(10.0), section)
         if samples is None:

@@ -233,7 +233,7 @@ def optimize_program(
         raise InadmissibleError(f"{_WHERE}(): {text}", _WHERE, "confidence")
     judge = Judgment(
         limit=float(limit),
-        scatter_lg=rig.life.scatter_lg if scatter_lg is None else float(scatter_lg),
+        scatter_lg=rig.known_life.scatter_lg if scatter_lg is None else float(scatter_lg),
         section=float(to_si(_WHERE, "correlation_length", correlation_length, "length")),
         bin_length=float(to_si(_WHERE, "bin_length", bin_length, "length")),
         repeats=int(repeats),

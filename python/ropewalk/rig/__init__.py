@@ -24,11 +24,15 @@ from ropewalk.rig.assembly import (
 from ropewalk.rig.brake_parts import Overtravel, RigBrake, braked_hoist
 from ropewalk.rig.deadline_parts import DeadLine, LeverSensor
 from ropewalk.rig.drawworks_parts import DrawworksParts, hoist, trip
-from ropewalk.rig.file import RigFileError
+from ropewalk.rig.file import Reading, RigFileError, read
 from ropewalk.rig.line_parts import DrumShape, Practice, StringUp, Wear
 from ropewalk.rig.mast_parts import HookSpring, LoadPath, RatedMast, RatedPart
+from ropewalk.rig.origins import Origin
+from ropewalk.rig.parameters import RigParameter, parameters
 from ropewalk.rig.plan import Operation
 from ropewalk.rig.practice import Usual, practice
+from ropewalk.rig.problems import Place
+from ropewalk.rig.schema import schema
 from ropewalk.rig.sea_parts import SiteSea
 
 __all__ = [
@@ -43,14 +47,18 @@ __all__ = [
     "Limits",
     "LoadPath",
     "Operation",
+    "Origin",
     "Overtravel",
+    "Place",
     "Practice",
     "RatedMast",
     "RatedPart",
+    "Reading",
     "ReferenceLife",
     "Rig",
     "RigBrake",
     "RigFileError",
+    "RigParameter",
     "Sheaves",
     "SiteSea",
     "StringUp",
@@ -60,7 +68,10 @@ __all__ = [
     "example",
     "hoist",
     "load_rig",
+    "parameters",
     "practice",
+    "read",
+    "schema",
     "trip",
 ]
 

@@ -2,15 +2,20 @@
 
 from __future__ import annotations
 
+import re
+from collections.abc import Mapping
+from dataclasses import dataclass
 from datetime import date, datetime, time
-from typing import Annotated, Any
+from typing import Annotated, Any, Literal
 
-from pydantic import BaseModel, BeforeValidator, ConfigDict, Field
+from pydantic import BaseModel, BeforeValidator, ConfigDict, Field, ValidationInfo
 from pydantic_core import PydanticCustomError
 
 from ropewalk._border import to_si
 from ropewalk._signature import ROLES
+from ropewalk._units import registry
 from ropewalk.errors import RopewalkError
+from ropewalk.rig.problems import value_text
 
 
 class Section(BaseModel):
@@ -19,14 +24,53 @@ class Section(BaseModel):
     model_config = ConfigDict(extra="forbid", frozen=True, strict=True)
 
 
-def _reader(role_name: str) -> Any:
-    role = ROLES[role_name]
+_TEXT = re.compile(r"([+-]?(?:[0-9]+\.?[0-9]*|\.[0-9]+)(?:[eE][+-]?[0-9]+)?) *([^\W\d].{0,40})")
+#: (unit as written, role, class of the registry) → factor to SI.
+_FACTORS: dict[tuple[str, str, type[Any]], float] = {}
+_MOST_FACTORS = 4096
 
-    def read(value: Any) -> Any:
-        if isinstance(value, float) and role.has_unit is False:
-            return value
+
+class NoUnits:
+    """A bare number from a file that declares no units, included by one that does."""
+
+    def __init__(self, number: float) -> None:
+        self.number = number
+
+    def __repr__(self) -> str:
+        return repr(self.number)
+
+
+def read_quantity(value: Any, role_name: str, units: Mapping[str, str] | None = None) -> float:
+    """SI number of a value of the file; a bare number is in the unit declared for its role.
+
+    Raises
+    ------
+    RopewalkError
+        If it is no quantity of that role.
+    """
+    role = ROLES[role_name]
+    if isinstance(value, NoUnits):
+        return float(to_si("", "", value.number, role))
+    if units is not None and role_name in units and type(value) in (int, float):
+        return float(value) * read_quantity(f"1 {units[role_name]}", role_name)
+    if isinstance(value, str) and (match := _TEXT.fullmatch(value)):
+        number, unit = match.groups()
+        key = (unit, role_name, registry().Quantity)
+        factor = _FACTORS.get(key)
+        if factor is None:
+            to_si("", "", value, role)  # refuses what is wrong in the words of the file
+            factor = float(to_si("", "", f"1 {unit}", role))
+            if len(_FACTORS) >= _MOST_FACTORS:
+                _FACTORS.clear()
+            _FACTORS[key] = factor
+        return float(number) * factor
+    return float(to_si("", "", value, role))
+
+
+def _reader(role_name: str) -> Any:
+    def read(value: Any, info: ValidationInfo) -> Any:
         try:
-            return float(to_si("", "", value, role))
+            return read_quantity(value, role_name, info.context)
         except RopewalkError as error:
             # The key is known to the reader of the file, which puts it before this text.
             raise PydanticCustomError(
@@ -34,6 +78,13 @@ def _reader(role_name: str) -> Any:
             ) from None
 
     return BeforeValidator(read)
+
+
+@dataclass(frozen=True, slots=True)
+class RoleOf:
+    """Marks a field as a quantity; what the list of parameters knows its role by."""
+
+    name: str
 
 
 def _without_name(error: RopewalkError) -> str:
@@ -44,30 +95,40 @@ _POSITIVE = Field(gt=0.0, allow_inf_nan=False)
 _NOT_NEGATIVE = Field(ge=0.0, allow_inf_nan=False)
 
 #: Quantities, in memory as SI numbers.
-Length = Annotated[float, _reader("length"), _POSITIVE]
-LengthOrZero = Annotated[float, _reader("length"), _NOT_NEGATIVE]
-Area = Annotated[float, _reader("area"), _POSITIVE]
-Force = Annotated[float, _reader("force"), _POSITIVE]
-ForceOrZero = Annotated[float, _reader("force"), _NOT_NEGATIVE]
-Volume = Annotated[float, _reader("volume"), _POSITIVE]
-MassOrZero = Annotated[float, _reader("mass"), _NOT_NEGATIVE]
-Time = Annotated[float, _reader("time"), _POSITIVE]
-Angle = Annotated[float, _reader("angle"), _NOT_NEGATIVE]
-Power = Annotated[float, _reader("power"), _POSITIVE]
-Energy = Annotated[float, _reader("energy"), _POSITIVE]
-Speed = Annotated[float, _reader("speed"), _POSITIVE]
-Acceleration = Annotated[float, _reader("acceleration"), _POSITIVE]
-AccelerationOrZero = Annotated[float, _reader("acceleration"), _NOT_NEGATIVE]
-Torque = Annotated[float, _reader("torque"), _POSITIVE]
-TimeOrZero = Annotated[float, _reader("time"), _NOT_NEGATIVE]
-Mass = Annotated[float, _reader("mass"), _POSITIVE]
-Height = Annotated[float, _reader("length"), Field(allow_inf_nan=False)]
-AngularVelocity = Annotated[float, _reader("angular_velocity"), _POSITIVE]
-MomentOfInertia = Annotated[float, _reader("moment_of_inertia"), _NOT_NEGATIVE]
-Density = Annotated[float, _reader("density"), _NOT_NEGATIVE]
-ForcePerLength = Annotated[float, _reader("force_per_length"), _POSITIVE]
-Damping = Annotated[float, _reader("damping"), _NOT_NEGATIVE]
-MassPerLength = Annotated[float, _reader("mass_per_length"), _NOT_NEGATIVE]
+Length = Annotated[float, _reader("length"), RoleOf("length"), _POSITIVE]
+LengthOrZero = Annotated[float, _reader("length"), RoleOf("length"), _NOT_NEGATIVE]
+Area = Annotated[float, _reader("area"), RoleOf("area"), _POSITIVE]
+Force = Annotated[float, _reader("force"), RoleOf("force"), _POSITIVE]
+ForceOrZero = Annotated[float, _reader("force"), RoleOf("force"), _NOT_NEGATIVE]
+Volume = Annotated[float, _reader("volume"), RoleOf("volume"), _POSITIVE]
+MassOrZero = Annotated[float, _reader("mass"), RoleOf("mass"), _NOT_NEGATIVE]
+Time = Annotated[float, _reader("time"), RoleOf("time"), _POSITIVE]
+Angle = Annotated[float, _reader("angle"), RoleOf("angle"), _NOT_NEGATIVE]
+Power = Annotated[float, _reader("power"), RoleOf("power"), _POSITIVE]
+Energy = Annotated[float, _reader("energy"), RoleOf("energy"), _POSITIVE]
+Speed = Annotated[float, _reader("speed"), RoleOf("speed"), _POSITIVE]
+Acceleration = Annotated[float, _reader("acceleration"), RoleOf("acceleration"), _POSITIVE]
+AccelerationOrZero = Annotated[
+    float, _reader("acceleration"), RoleOf("acceleration"), _NOT_NEGATIVE
+]
+Torque = Annotated[float, _reader("torque"), RoleOf("torque"), _POSITIVE]
+TimeOrZero = Annotated[float, _reader("time"), RoleOf("time"), _NOT_NEGATIVE]
+Mass = Annotated[float, _reader("mass"), RoleOf("mass"), _POSITIVE]
+Height = Annotated[float, _reader("length"), RoleOf("length"), Field(allow_inf_nan=False)]
+AngularVelocity = Annotated[
+    float, _reader("angular_velocity"), RoleOf("angular_velocity"), _POSITIVE
+]
+MomentOfInertia = Annotated[
+    float, _reader("moment_of_inertia"), RoleOf("moment_of_inertia"), _NOT_NEGATIVE
+]
+Density = Annotated[float, _reader("density"), RoleOf("density"), _NOT_NEGATIVE]
+ForcePerLength = Annotated[
+    float, _reader("force_per_length"), RoleOf("force_per_length"), _POSITIVE
+]
+Damping = Annotated[float, _reader("damping"), RoleOf("damping"), _NOT_NEGATIVE]
+MassPerLength = Annotated[
+    float, _reader("mass_per_length"), RoleOf("mass_per_length"), _NOT_NEGATIVE
+]
 
 
 def _read_friction(value: Any) -> Any:
@@ -78,7 +139,7 @@ def _read_friction(value: Any) -> Any:
     raise PydanticCustomError(
         "quantity",
         "{text}",
-        {"text": f'must be "roller", "plain" or a tension ratio from 1 to 2, got {value!r}'},
+        {"text": f'must be "roller", "plain" or a tension ratio, 1 to 2, got {value_text(value)}'},
     )
 
 
@@ -91,7 +152,7 @@ def _read_date(value: Any) -> Any:
     raise PydanticCustomError(
         "quantity",
         "{text}",
-        {"text": f"must be a date, 2026-03-01 or 2026-03-01T06:00, got {value!r}"},
+        {"text": f"must be a date, 2026-03-01 or 2026-03-01T06:00, got {value_text(value)}"},
     )
 
 
@@ -107,3 +168,21 @@ Share = Annotated[float, Field(ge=0.0, le=1.0, strict=False)]
 Positive = Annotated[float, Field(gt=0.0, allow_inf_nan=False, strict=False)]
 #: A whole number from 1 up.
 Count = Annotated[int, Field(ge=1)]
+
+
+class FileSection(Section):
+    """What every file has at its top: layout, other files, units."""
+
+    ropewalk: Literal[2] = Field(
+        description="Version of the file's layout; files of version 1 are read too."
+    )
+    include: str | list[str] | None = Field(
+        default=None,
+        description="Files below this one's folder that are laid under this one; the last one wins, "
+        "and this one over all.",
+    )
+    units: str | dict[str, str] | None = Field(
+        default=None,
+        description='Units of bare numbers in this file: "SI", or a table by kind of quantity, '
+        'length = "ft"; without it every quantity has its unit.',
+    )

@@ -5,14 +5,14 @@ from __future__ import annotations
 from collections.abc import Iterator
 from contextlib import contextmanager
 from dataclasses import dataclass
-from pathlib import Path
 from typing import TYPE_CHECKING
 
 from ropewalk.errors import RopewalkError
 from ropewalk.rig.brake_parts import Overtravel, RigBrake, make_brake, make_overtravel
 from ropewalk.rig.deadline_parts import DeadLine, make_dead_line
 from ropewalk.rig.drawworks_parts import DrawworksParts, make_drawworks
-from ropewalk.rig.file import RigFileError, read_rig_file
+from ropewalk.rig._refusals import placed
+from ropewalk.rig.file import RigFileError, read
 from ropewalk.rig.line_parts import (
     DrumShape,
     Practice,
@@ -28,11 +28,12 @@ from ropewalk.rig.sea_parts import SiteSea, make_compensator, make_sea
 
 if TYPE_CHECKING:
     from collections.abc import Mapping
+    from pathlib import Path
 
     from ropewalk.compensator import Compensator
     from ropewalk.drillstring import DrillString
     from ropewalk.reeving import Reeving
-    from ropewalk.rig.sections import RigFile, SheavesSection
+    from ropewalk.rig.sections import LifeSection, RigFile, SheavesSection
     from ropewalk.rope import Rope
 
 
@@ -89,17 +90,29 @@ class Life:
 
 @dataclass(frozen=True, slots=True)
 class Limits:
-    """The limits asked for; overpull in N."""
+    """The limits asked for; forces in N, None where nothing is asked.
 
-    design_factor_standard: str
-    overpull: float
+    Attributes
+    ----------
+    design_factor_standard
+        Key of the table of minimum design factors.
+    overpull
+        Pull allowed on a stuck string, beyond its weight; ``[stuck]`` of the file.
+    hook_load
+        Largest hook load asked for, besides that of the plan.
+    """
+
+    design_factor_standard: str | None = None
+    overpull: float | None = None
+    hook_load: float | None = None
 
 
 @dataclass(frozen=True, slots=True)
 class Rig:
     """A hoist: rope, reeving, blocks, strings, well plan. Made by `load_rig`.
 
-    What a file may leave out is None where it does.
+    What a file may leave out is None where it does, and operations are none. What needs it raises
+    `RigFileError` and names the section.
     """
 
     name: str
@@ -112,7 +125,7 @@ class Rig:
     drawworks_power: float
     strings: Mapping[str, DrillString]
     operations: tuple[Operation, ...]
-    life: Life
+    life: Life | None
     limits: Limits
     drum: DrumShape | None = None
     line: StringUp | None = None
@@ -132,8 +145,23 @@ class Rig:
         return self.block.lowest - self.block.highest
 
     @property
+    def known_life(self) -> Life:
+        """What ``[life]`` has; RigFileError without it."""
+        if self.life is None:
+            raise RigFileError(f"{self.name} has no [life]: no scatter and no constants of life")
+        return self.life
+
+    @property
+    def design_factor_standard(self) -> str:
+        """Key of the table of minimum design factors to hold; RigFileError without one."""
+        if self.limits.design_factor_standard is None:
+            raise RigFileError(f"{self.name} has no [limits] design_factor_standard to hold")
+        return self.limits.design_factor_standard
+
+    @property
     def heaviest_trip(self) -> Operation:
         """The round trip of the plan with the largest hook load."""
+        self._need_operations()
         trips = [one for one in self.operations if one.kind == "round trip"]
         if not trips:
             raise RigFileError(f"{self.name}: the plan has no round trip to count life in")
@@ -142,13 +170,30 @@ class Rig:
     @property
     def stuck_hook_load(self) -> float:
         """Hook load of the allowed pull on a string stuck at the end of the heaviest trip, N."""
+        if self.limits.overpull is None:
+            raise RigFileError(f"{self.name} has no [stuck]: no pull allowed on a stuck string")
         return self.heaviest_trip.heaviest_hook_load(self.block.weight) + self.limits.overpull
 
     @property
     def largest_hook_load(self) -> float:
-        """Largest hook load of the plan and of the allowed pull on a stuck string, N."""
-        planned = [one.heaviest_hook_load(self.block.weight) for one in self.operations]
-        return max(*planned, self.stuck_hook_load)
+        """Largest hook load of the plan, a pull on a stuck string and ``limits.hook_load``, N.
+
+        What the file does not have is not counted; RigFileError if it has none of them.
+        """
+        loads = [one.heaviest_hook_load(self.block.weight) for one in self.operations]
+        if self.limits.overpull is not None and self.operations:
+            loads.append(self.stuck_hook_load)
+        if self.limits.hook_load is not None:
+            loads.append(self.limits.hook_load)
+        if not loads:
+            raise RigFileError(
+                f"{self.name} has no [[operation]] and no [limits] hook_load: no hook load is known"
+            )
+        return max(loads)
+
+    def _need_operations(self) -> None:
+        if not self.operations:
+            raise RigFileError(f"{self.name} has no [[operation]]: no plan of the well")
 
 
 def load_rig(path: str | Path) -> Rig:
@@ -176,11 +221,11 @@ def load_rig(path: str | Path) -> Rig:
     >>> len(rig.operations)
     17
     """
-    file = read_rig_file(path)
+    reading = read(path)
     try:
-        return _assemble(file)
+        return _assemble(reading.file)
     except RopewalkError as error:
-        raise RigFileError(f"{Path(path).name}: {error}", Path(path).name) from error
+        raise placed(error, type(reading.file), reading.layers) from error
 
 
 def _assemble(file: RigFile) -> Rig:
@@ -190,7 +235,7 @@ def _assemble(file: RigFile) -> Rig:
 
     if file.block.lowest <= file.block.highest:
         raise RigFileError("block.lowest must be more than block.highest: line between the blocks")
-    strings = make_strings(file.mud, file.string)
+    strings, operations = _plan(file)
     rope = Rope(file.rope.construction, grade=file.rope.grade, diameter=Q(file.rope.diameter, "m"))
     _check_tables(file, rope)
     return Rig(
@@ -213,9 +258,13 @@ def _assemble(file: RigFile) -> Rig:
         ),
         drawworks_power=file.drawworks.power,
         strings=strings,
-        operations=make_operations(file.operation, strings),
-        life=_life(file),
-        limits=Limits(file.limits.design_factor_standard, file.limits.overpull),
+        operations=operations,
+        life=_life(file.life),
+        limits=Limits(
+            file.limits.design_factor_standard,
+            file.stuck.overpull if file.stuck else None,
+            file.limits.hook_load,
+        ),
         drum=make_drum(file.drum),
         line=make_string_up(file.line, file.reeving.lines, file.reeving.lead_sheaves),
         program=make_practice(file.program),
@@ -228,6 +277,22 @@ def _assemble(file: RigFile) -> Rig:
         mast=make_mast(file.mast),
         suspension=make_load_path(file.suspension, file.block.weight),
     )
+
+
+def _plan(file: RigFile) -> tuple[Mapping[str, DrillString], tuple[Operation, ...]]:
+    """Strings and operations, if the file has a plan; it has all three tables or none."""
+    tables = {"mud": file.mud, "string": file.string, "operation": file.operation}
+    missing = [name for name, table in tables.items() if table is None]
+    if len(missing) == len(tables):
+        return {}, ()
+    if file.mud is None or file.string is None or file.operation is None:
+        given = next(name for name in tables if name not in missing)
+        raise RigFileError(
+            f"{given}: mud, string and operation are given together or not at all; "
+            f"missing: {', '.join(missing)}"
+        )
+    strings = make_strings(file.mud, file.string)
+    return strings, make_operations(file.operation, strings)
 
 
 def _sheaves(section: SheavesSection) -> Sheaves:
@@ -243,9 +308,10 @@ def _check_tables(file: RigFile, rope: Rope) -> None:
             si.sheave.bend_ratio(section.sheave_diameter, rope.diameter_si)
         with _named(f"{key}.groove_material"):
             sheave.bearing_pressure_limit(section.groove_material, rope.rope_class, "regular")
-    with _named("limits.design_factor_standard"):
-        for service in SERVICES:
-            design_factor.minimum(service, file.limits.design_factor_standard)
+    if file.limits.design_factor_standard is not None:
+        with _named("limits.design_factor_standard"):
+            for service in SERVICES:
+                design_factor.minimum(service, file.limits.design_factor_standard)
 
 
 @contextmanager
@@ -257,13 +323,15 @@ def _named(key: str) -> Iterator[None]:
         raise RigFileError(f"{key}: {error}") from error
 
 
-def _life(file: RigFile) -> Life:
-    reference, law = file.life.reference, file.life.power_law
+def _life(section: LifeSection | None) -> Life | None:
+    if section is None:
+        return None
+    reference, law = section.reference, section.power_law
     if law is not None and law.fitted_to <= law.fitted_from:
         raise RigFileError("life.power_law.fitted_to must be more than fitted_from")
     return Life(
-        scatter_lg=file.life.scatter_lg,
-        scatter_note=file.life.scatter_note,
+        scatter_lg=section.scatter_lg,
+        scatter_note=section.scatter_note,
         reference=ReferenceLife(**reference.model_dump()) if reference else None,
         power_law=FittedPowerLaw(**law.model_dump()) if law else None,
     )

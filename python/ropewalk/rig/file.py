@@ -2,124 +2,183 @@
 
 from __future__ import annotations
 
-import difflib
-import tomllib
-from collections.abc import Mapping
+from collections.abc import Iterator, Mapping, Sequence
+from dataclasses import dataclass, field
+from functools import cached_property
 from pathlib import Path
-from typing import Any, TypeVar, get_args
+from types import MappingProxyType
+from typing import Any, Generic, TypeVar
 
 from pydantic import BaseModel, ValidationError
 
-from ropewalk.errors import RopewalkError
+from ropewalk.rig._refusals import refused_sections
+from ropewalk.rig.declared import Units, bound, declared
+from ropewalk.rig.include import LARGEST_FILE, Files, check_plain, merge, read_files
+from ropewalk.rig.origins import Layer, Origin, layer_of, place_of
+from ropewalk.rig.parameters import defaults
 from ropewalk.rig.plan_sections import PlanFile
+from ropewalk.rig.problems import KeyPath, Place, RigFileError, key_text, refusal
 from ropewalk.rig.sections import RigFile
+from ropewalk.rig.upgrade import upgrade
+
+__all__ = [
+    "LARGEST_FILE",
+    "Reading",
+    "RigFileError",
+    "parse_rig",
+    "read",
+    "read_plan",
+    "read_plan_file",
+    "read_rig_file",
+]
 
 Layout = TypeVar("Layout", bound=BaseModel)
 
-#: A rig file is a page of text; anything larger is a mistake.
-LARGEST_FILE = 4_000_000
+
+@dataclass(frozen=True)
+class Reading(Generic[Layout]):
+    """A rig file, or a well plan, that has been read and checked.
+
+    Attributes
+    ----------
+    file
+        Its sections; quantities as SI numbers.
+    notes
+        What was read otherwise than it is written: keys of older layouts.
+    """
+
+    file: Layout
+    notes: tuple[str, ...]
+    layers: tuple[Layer, ...] = field(repr=False, compare=False)
+
+    @cached_property
+    def origins(self) -> Mapping[str, Origin]:
+        """Where every value comes from, by its key, ``"operation[2].drag_up"``.
+
+        Keys are those of today's layout; entries of lists count from 1.
+        """
+        return MappingProxyType(
+            {key_text(path): one for path, one in _origins(self.file, self.layers, (), "")}
+        )
 
 
-class RigFileError(RopewalkError, ValueError):
-    """A rig file cannot be used; `problems` has one line per wrong place."""
-
-    def __init__(self, message: str, where: str = "", field: str = "") -> None:
-        super().__init__(message, where, field)
-        self.problems = tuple(message.splitlines()[1:]) or (message,)
-
-
-def read_rig_file(path: str | Path) -> RigFile:
-    """Read and check a rig file (TOML).
+def read(path: str | Path) -> Reading[RigFile]:
+    """Read and check a rig file (TOML) and what it includes.
 
     Parameters
     ----------
     path
         The file.
 
+    Returns
+    -------
+    Reading
+        Sections, notes, and the origin of every value.
+
     Raises
     ------
     RigFileError
-        If the file cannot be read, is no TOML, or has a wrong key or value; the message names
-        every one of them.
+        If a file cannot be read, is no TOML, or has a wrong key or value; the message names
+        every one of them, with file and line.
+
+    Examples
+    --------
+    >>> import ropewalk as rw
+    >>> reading = rw.rig.read(rw.rig.example("rig7"))
+    >>> reading.file.reeving.lines
+    10
+    >>> str(reading.origins["reeving.lead_sheaves"])
+    'default, definition: none unless given'
     """
-    path = Path(path)
-    return parse_rig(_toml_of(path), path.name)
+    return _parse(RigFile, read_files(path))
+
+
+def read_plan(path: str | Path) -> Reading[PlanFile]:
+    """Read and check a well plan in a file of its own (TOML), as `read` does a rig."""
+    return _parse(PlanFile, read_files(path))
+
+
+def read_rig_file(path: str | Path) -> RigFile:
+    """Read and check a rig file, as `read` does, and return its sections alone."""
+    return read(path).file
 
 
 def read_plan_file(path: str | Path) -> PlanFile:
-    """Read and check a well plan in a file of its own (TOML), as `read_rig_file` does a rig."""
-    path = Path(path)
-    return _parse(PlanFile, _toml_of(path), path.name)
+    """Read and check a well plan, as `read_plan` does, and return its sections alone."""
+    return read_plan(path).file
 
 
 def parse_rig(data: Mapping[str, Any], name: str = "rig") -> RigFile:
-    """Check rig data that has already been read; `name` stands for the file in messages."""
-    return _parse(RigFile, data, name)
+    """Check rig data that has already been read; `name` stands for the file in messages.
+
+    Raises
+    ------
+    RigFileError
+        As by `read`; and if the data include a file, which have no folder to look for it.
+    """
+    plain = dict(data)
+    check_plain(plain, name)
+    if "include" in plain:
+        raise refusal(name, [(Place(name, 0, "include"), "only in a file, which has a folder")])
+    today, notes, renamed = upgrade(plain, name)
+    units, wrong = declared(today.get("units"))
+    if wrong:
+        raise refusal(name, [(Place(name, 0, key_text(path)), text) for path, text in wrong])
+    layer = Layer(name, "", today, renamed=renamed)
+    return _parse(RigFile, Files([layer], [units], notes)).file
 
 
-def _parse(layout: type[Layout], data: Mapping[str, Any], name: str) -> Layout:
+def _parse(layout: type[Layout], files: Files) -> Reading[Layout]:
+    layers, units = files.layers, files.units[-1]
+    data = _merged(layout, layers, files.units)
     try:
-        return layout.model_validate(data)
+        file = layout.model_validate(data, context=units)
     except ValidationError as error:
-        lines = [_problem(item, layout) for item in error.errors(include_url=False)]
-        count = "1 problem" if len(lines) == 1 else f"{len(lines)} problems"
-        raise RigFileError("\n".join([f"{name}: {count}", *lines]), name) from None
+        raise refused_sections(error, layout, data, layers) from None
+    return Reading(file, tuple(files.notes), tuple(layers))
 
 
-def _toml_of(path: Path) -> dict[str, Any]:
-    try:
-        if path.stat().st_size > LARGEST_FILE:
-            raise RigFileError(f"{path.name}: larger than {LARGEST_FILE} bytes, not a rig file")
-        return tomllib.loads(path.read_text(encoding="utf-8"))
-    except OSError as error:
-        raise RigFileError(f"{path}: cannot be read: {error.strerror}") from error
-    except UnicodeDecodeError as error:
-        raise RigFileError(f"{path.name}: not UTF-8 text at byte {error.start}") from None
-    except tomllib.TOMLDecodeError as error:
-        raise RigFileError(f"{path.name}: not valid TOML: {error}") from None
-    except RecursionError:
-        raise RigFileError(f"{path.name}: nested too deeply") from None
+def _merged(
+    layout: type[BaseModel], layers: Sequence[Layer], units: Sequence[Units | None]
+) -> dict[str, Any]:
+    """All files in one; each keeps its own units, and only the last has its say on them."""
+    data: dict[str, Any] = {}
+    for layer, own in zip(layers[:-1], units[:-1], strict=True):
+        inner = {k: v for k, v in layer.data.items() if k not in ("include", "units")}
+        merge(data, bound(inner, layout, own))
+    if not data:
+        return dict(layers[-1].data)
+    merge(data, layers[-1].data)
+    return data
 
 
-def _problem(item: Any, layout: type[BaseModel]) -> str:
-    location = item["loc"]
-    place = _place(location)
-    if item["type"] == "extra_forbidden":
-        return f"  {place}: unknown key{_did_you_mean(location, layout)}"
-    if item["type"] == "missing":
-        return f"  {place}: missing"
-    if item["type"] == "quantity":
-        return f"  {place}: {item['msg'].removeprefix(': ')}"
-    return f"  {place} = {item['input']!r}: {item['msg'][0].lower()}{item['msg'][1:]}"
+def _origins(
+    section: BaseModel, layers: Sequence[Layer], path: KeyPath, generic: str
+) -> Iterator[tuple[KeyPath, Origin]]:
+    """Origin of every value in a section; `generic` is its path in the list of parameters."""
+    for name in type(section).model_fields:
+        value = getattr(section, name)
+        given = name in section.model_fields_set
+        yield from _inside(value, given, layers, (*path, name), f"{generic}.{name}".lstrip("."))
 
 
-def _place(location: tuple[int | str, ...]) -> str:
-    text = ""
-    for part in location:
-        text += f"[{part + 1}]" if isinstance(part, int) else f".{part}"
-    return text.removeprefix(".")
-
-
-def _did_you_mean(location: tuple[int | str, ...], layout: type[BaseModel]) -> str:
-    known = sorted(_section_at(location[:-1], layout).model_fields)
-    close = difflib.get_close_matches(str(location[-1]), known, n=1, cutoff=0.5)
-    return f"; did you mean {close[0]!r}?" if close else f"; known here: {', '.join(known)}"
-
-
-def _section_at(location: tuple[int | str, ...], layout: type[BaseModel]) -> type[BaseModel]:
-    """Return the model of the table at `location`, following lists and named tables inside."""
-    section = layout
-    for part in location:
-        field = section.model_fields.get(part) if isinstance(part, str) else None
-        if field is not None:
-            section = _model_in(field.annotation) or section
-    return section
-
-
-def _model_in(annotation: Any) -> type[BaseModel] | None:
-    if isinstance(annotation, type) and issubclass(annotation, BaseModel):
-        return annotation
-    for inner in get_args(annotation):
-        if (found := _model_in(inner)) is not None:
-            return found
-    return None
+def _inside(
+    value: Any, given: bool, layers: Sequence[Layer], path: KeyPath, generic: str
+) -> Iterator[tuple[KeyPath, Origin]]:
+    if isinstance(value, BaseModel):
+        yield from _origins(value, layers, path, generic)
+    elif isinstance(value, dict) and not (value and isinstance(next(iter(value.values())), str)):
+        for key, inner in value.items():
+            yield from _inside(inner, given, layers, (*path, key), f"{generic}.*")
+    elif isinstance(value, list) and value and isinstance(value[0], BaseModel):
+        for i, inner in enumerate(value):
+            yield from _inside(inner, given, layers, (*path, i), f"{generic}[]")
+    elif given:
+        place = place_of(path, layers)
+        included = layer_of(path, layers).included
+        yield path, Origin("include" if included else "file", place.file, place.line)
+    else:
+        known = defaults()
+        source, standing = known.get(generic) or known.get(f"{generic}[]") or ("", "")
+        if source:
+            yield path, Origin("default", source=source, standing=standing)

@@ -14,6 +14,7 @@ from ropewalk.rig._fields import (
     Count,
     Date,
     Density,
+    FileSection,
     Force,
     ForceOrZero,
     Length,
@@ -63,7 +64,7 @@ class OperationSection(Section):
         "waiting",
         "slip",
         "cut",
-    ]
+    ] = Field(description="What is done.")
     start: Date | None = Field(default=None, description="When the operation starts.")
     end: Date | None = Field(default=None, description="When it ends.")
     times: Count = Field(default=1, description="How often.")
@@ -126,10 +127,9 @@ Strings = dict[str, Annotated[list[TubularSection], Field(min_length=1)]]
 Operations = Annotated[list[OperationSection], Field(min_length=1)]
 
 
-class PlanFile(Section):
+class PlanFile(FileSection):
     """A well plan in a file of its own."""
 
-    ropewalk: Literal[1] = Field(description="Version of the file's layout.")
     mud: MudSection
     string: Strings
     operation: Operations

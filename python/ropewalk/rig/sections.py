@@ -1,17 +1,19 @@
 """The tables of a rig file: every parameter of a rig once, with its kind, default and meaning.
 
-Quantities are written with their unit ("1.375 in"); bare numbers stand for counts and shares only.
+Quantities are written with their unit ("1.375 in"); bare numbers stand for counts and shares, and
+for quantities only where the file declares ``units``.
 A default is given only where a source or the definition of the thing names one.
 """
 
 from __future__ import annotations
 
-from typing import Annotated, Literal
+from typing import Annotated
 
 from pydantic import Field
 
 from ropewalk.rig._fields import (
     Count,
+    FileSection,
     Force,
     ForceOrZero,
     Friction,
@@ -113,29 +115,37 @@ class LifeSection(Section):
 class LimitsSection(Section):
     """``[limits]``: the limits asked for."""
 
-    design_factor_standard: str = Field(
-        description="Key of the table of minimum design factors to hold."
+    design_factor_standard: str | None = Field(
+        default=None, description="Key of the table of minimum design factors to hold."
     )
+    hook_load: Force | None = Field(
+        default=None, description="Largest hook load asked for, besides that of the plan."
+    )
+
+
+class StuckSection(Section):
+    """``[stuck]``: the pull on a stuck string."""
+
     overpull: ForceOrZero = Field(
         description="Pull beyond the string weight allowed on a stuck string."
     )
 
 
-class RigFile(Section):
-    """A whole rig file."""
+class RigFile(FileSection):
+    """A whole rig file; mud, string and operation are given together or not at all."""
 
-    ropewalk: Literal[1] = Field(description="Version of the file's layout.")
     rig: RigSection
     rope: RopeSection
     reeving: ReevingSection
     crown: SheavesSection
     block: BlockSection
     drawworks: DrawworksSection
-    mud: MudSection
-    string: Strings
-    operation: Operations
-    life: LifeSection
-    limits: LimitsSection
+    mud: MudSection | None = None
+    string: Strings | None = None
+    operation: Operations | None = None
+    life: LifeSection | None = None
+    limits: LimitsSection = Field(default_factory=LimitsSection)
+    stuck: StuckSection | None = None
     drum: DrumSection | None = None
     line: LineSection | None = None
     program: ProgramSection | None = None

@@ -135,7 +135,7 @@ def to_dataset(
             "crown_sheave_diameter": rig.crown.diameter,
             "ropewalk_version": __version__,
             "sources": "; ".join(f"{model.name}: {model.source}" for model in models),
-            "scatter": f"band of 10 to 90 percent, {rig.life.scatter_note}",
+            "scatter": f"band of 10 to 90 percent, {rig.known_life.scatter_note}",
             "caution": CAUTION,
         },
     )

@@ -166,7 +166,7 @@ def _row(
 
     load = to_quantity(job.heaviest_hook_load(rig.block.weight), "force")
     tensions = hoist.reeving.tensions(load, motion="hoisting")
-    minimum = design_factor.minimum(job.service, rig.limits.design_factor_standard)
+    minimum = design_factor.minimum(job.service, rig.design_factor_standard)
     breaking = rig.rope.breaking_force_si
     row = _Row(
         fast_line_tension=float(tensions.fast_line_si),
@@ -256,7 +256,7 @@ def _dataset(
     from ropewalk.study.dataset import CAUTION
 
     columns = {one.name: [getattr(row, one.name) for row in rows] for one in fields(_Row)} | lives
-    minimum = design_factor.minimum(job.service, rig.limits.design_factor_standard)
+    minimum = design_factor.minimum(job.service, rig.design_factor_standard)
     invented = " (invented)" if rig.invented else ""
     return xr.Dataset(
         {

@@ -116,10 +116,11 @@ def _operation_table(rig: Rig) -> Table:
         work = one.work(rig.block.weight)
         total += work
         table.add_row(one.title, *_factor_cells(rig, load, one.service), _ton_miles(work))
-    table.add_row("pull on stuck string", *_factor_cells(rig, rig.stuck_hook_load, STUCK), "")
+    if rig.limits.overpull is not None:
+        table.add_row("pull on stuck string", *_factor_cells(rig, rig.stuck_hook_load, STUCK), "")
     table.add_section()
     table.add_row("all planned work", "", "", "", "", "", _ton_miles(total))
-    minimum = design_factor.minimum("rotary drilling", rig.limits.design_factor_standard)
+    minimum = design_factor.minimum("rotary drilling", rig.design_factor_standard)
     table.caption = (
         "Design factors are on the fast line while hoisting with drag. Minimums are on the "
         f"{minimum.basis}: {minimum.source}. Work: API RP 9B closed forms; "
@@ -132,7 +133,7 @@ def _operation_table(rig: Rig) -> Table:
 def _factor_cells(rig: Rig, hook_load: float, service: str) -> list[str]:
     fast = rig.reeving.tensions(Q(hook_load, "N"), motion="hoisting").fast_line_si
     factor = float(si.design_factor.design_factor(rig.rope.breaking_force_si, fast))
-    limit = design_factor.minimum(service, rig.limits.design_factor_standard).value
+    limit = design_factor.minimum(service, rig.design_factor_standard).value
     return [
         _kip(hook_load),
         _kip(fast),
@@ -144,8 +145,7 @@ def _factor_cells(rig: Rig, hook_load: float, service: str) -> list[str]:
 
 def _print_ratings(console: Console, rig: Rig) -> None:
     """Largest planned loads on the blocks against their ratings, and what is unusual."""
-    loads = [one.heaviest_hook_load(rig.block.weight) for one in rig.operations]
-    largest = rig.reeving.tensions(Q(max(*loads, rig.stuck_hook_load), "N"), motion="hoisting")
+    largest = rig.reeving.tensions(Q(rig.largest_hook_load, "N"), motion="hoisting")
     hook, crown = float(largest.lines_si.sum()), float(largest.crown_load_si)
     for name, load, rating in (
         ("traveling block", hook, rig.block.sheaves.rated_load),

@@ -104,7 +104,7 @@ def sheave_life(
     diameters = np.atleast_1d(
         np.asarray(to_si("study.sheave_life", "sheave_diameters", sheave_diameters, "length"))
     )
-    chosen = tuple(models) if models is not None else models_of(rig.life, rig.rope)
+    chosen = tuple(models) if models is not None else models_of(rig.known_life, rig.rope)
     shape = (len(chosen), len(ropes), len(lines), diameters.size)
     results = {name: np.full(shape, np.nan) for name in ("cycles", "trips", "share_in_range")}
     holds = np.zeros(shape, dtype=bool)
@@ -138,7 +138,7 @@ def sheave_life(
         holds=holds,
         line_life=by_map,
         line_life_end=end,
-        band=10.0 ** (_Z90 * rig.life.scatter_lg),
+        band=10.0 ** (_Z90 * rig.known_life.scatter_lg),
     )
 
 
