@@ -17,10 +17,11 @@ from ropewalk.check import (
     Severity,
     Status,
 )
-from ropewalk.check.expression import OwnRule, evaluate
+from ropewalk.check.expression import evaluate
 from ropewalk.check.house import HouseLimits, worst_results
 from ropewalk.check.run import judge
 from ropewalk.check.verdict import margin
+from ropewalk.rig import OwnRule
 
 
 @pytest.fixture(scope="module")

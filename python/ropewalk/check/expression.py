@@ -3,46 +3,16 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass
 from typing import Any
 
 from ropewalk._border import to_quantity, to_si
 from ropewalk._signature import ROLES
-from ropewalk.check.rule import Measured, Rule, Sense
+from ropewalk.check.rule import Measured, Rule
 from ropewalk.check.verdict import Severity, Status, Verdict
 from ropewalk.errors import RopewalkError
+from ropewalk.rig.limits_parts import OwnRule
 
-__all__ = ["OwnRule", "evaluate"]
-
-
-@dataclass(frozen=True, slots=True)
-class OwnRule:
-    """A rule of a rig file, ``[[limits.rule]]``.
-
-    Attributes
-    ----------
-    id, title
-        Its name and one line for tables.
-    expression
-        Over results of the rules, ``"line.design_factor / sheave.bend_ratio"``; ``min``, ``max``,
-        ``abs`` and ``sqrt`` are known.
-    sense
-        ``"at least"`` or ``"at most"``.
-    limit
-        Number, or text with a unit.
-    severity
-        ``"must"``, ``"should"`` or ``"note"``.
-    source
-        Who asks for it.
-    """
-
-    id: str
-    title: str
-    expression: str
-    sense: Sense
-    limit: str | float
-    severity: str
-    source: str
+__all__ = ["evaluate"]
 
 
 def evaluate(own: OwnRule, results: Mapping[str, Mapping[str, Any]]) -> Verdict:

@@ -85,9 +85,10 @@ class Facts:
             for one in rig.operations
             if one.string is not None
         ]
-        if any(one.kind == "round trip" for one in rig.operations) and rig.limits.overpull > 0.0:
+        trips = any(one.kind == "round trip" for one in rig.operations)
+        if trips and rig.limits.overpull:
             cases.append(LoadCase("pull on a stuck string", STUCK, rig.stuck_hook_load))
-        asked = getattr(rig.limits, "hook_load", None)
+        asked = rig.limits.hook_load
         if asked is not None:
             cases.append(LoadCase("hook load asked for", "hoisting other", asked))
         return tuple(cases)

@@ -80,7 +80,7 @@ def house_limits(rig: Rig, rules: Sequence[Rule]) -> HouseLimits:
     known = {rule.id: rule for rule in rules}
     values: dict[str, float] = {}
     off: set[str] = set()
-    for name, given in getattr(rig.limits, "house", {}).items():
+    for name, given in rig.limits.house.items():
         rule = known.get(name)
         if rule is None:
             close = difflib.get_close_matches(name, known, n=1, cutoff=0.5)
@@ -95,18 +95,17 @@ def house_limits(rig: Rig, rules: Sequence[Rule]) -> HouseLimits:
             values[name] = to_one("limits.house", name, given, rule.role)
         except RopewalkError as error:
             raise RigFileError(f"limits.house.{name}: {error}") from error
-    return HouseLimits(values, frozenset(off), frozenset(getattr(rig.limits, "demand", ())))
+    return HouseLimits(values, frozenset(off), frozenset(rig.limits.demand))
 
 
 def own_rules(rig: Rig, verdicts: Sequence[Verdict]) -> list[Verdict]:
     """Apply the rules that the file adds, ``[[limits.rule]]``, to what was computed."""
-    rules = getattr(rig.limits, "rules", ())
-    if not rules:
+    if not rig.limits.rules:
         return []
     from ropewalk.check.expression import evaluate
 
     results = worst_results(verdicts)
-    return [evaluate(one, results) for one in rules]
+    return [evaluate(one, results) for one in rig.limits.rules]
 
 
 def worst_results(verdicts: Sequence[Verdict]) -> dict[str, dict[str, Any]]:

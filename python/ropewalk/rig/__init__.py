@@ -15,7 +15,6 @@ from ropewalk.rig.assembly import (
     Block,
     FittedPowerLaw,
     Life,
-    Limits,
     ReferenceLife,
     Rig,
     Sheaves,
@@ -25,6 +24,7 @@ from ropewalk.rig.brake_parts import Overtravel, RigBrake, braked_hoist
 from ropewalk.rig.deadline_parts import DeadLine, LeverSensor
 from ropewalk.rig.drawworks_parts import DrawworksParts, hoist, trip
 from ropewalk.rig.file import Reading, RigFileError, read
+from ropewalk.rig.limits_parts import Limits, OwnRule
 from ropewalk.rig.line_parts import DrumShape, Practice, StringUp, Wear
 from ropewalk.rig.mast_parts import HookSpring, LoadPath, RatedMast, RatedPart
 from ropewalk.rig.origins import Origin
@@ -49,6 +49,7 @@ __all__ = [
     "Operation",
     "Origin",
     "Overtravel",
+    "OwnRule",
     "Place",
     "Practice",
     "RatedMast",

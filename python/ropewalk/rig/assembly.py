@@ -8,11 +8,12 @@ from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
 from ropewalk.errors import RopewalkError
+from ropewalk.rig._refusals import placed
 from ropewalk.rig.brake_parts import Overtravel, RigBrake, make_brake, make_overtravel
 from ropewalk.rig.deadline_parts import DeadLine, make_dead_line
 from ropewalk.rig.drawworks_parts import DrawworksParts, make_drawworks
-from ropewalk.rig._refusals import placed
 from ropewalk.rig.file import RigFileError, read
+from ropewalk.rig.limits_parts import Limits, make_limits
 from ropewalk.rig.line_parts import (
     DrumShape,
     Practice,
@@ -86,25 +87,6 @@ class Life:
     scatter_note: str
     reference: ReferenceLife | None
     power_law: FittedPowerLaw | None
-
-
-@dataclass(frozen=True, slots=True)
-class Limits:
-    """The limits asked for; forces in N, None where nothing is asked.
-
-    Attributes
-    ----------
-    design_factor_standard
-        Key of the table of minimum design factors.
-    overpull
-        Pull allowed on a stuck string, beyond its weight; ``[stuck]`` of the file.
-    hook_load
-        Largest hook load asked for, besides that of the plan.
-    """
-
-    design_factor_standard: str | None = None
-    overpull: float | None = None
-    hook_load: float | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -260,11 +242,7 @@ def _assemble(file: RigFile) -> Rig:
         strings=strings,
         operations=operations,
         life=_life(file.life),
-        limits=Limits(
-            file.limits.design_factor_standard,
-            file.stuck.overpull if file.stuck else None,
-            file.limits.hook_load,
-        ),
+        limits=make_limits(file.limits, file.stuck),
         drum=make_drum(file.drum),
         line=make_string_up(file.line, file.reeving.lines, file.reeving.lead_sheaves),
         program=make_practice(file.program),

@@ -15,7 +15,6 @@ from ropewalk.rig._fields import (
     Count,
     FileSection,
     Force,
-    ForceOrZero,
     Friction,
     Length,
     Positive,
@@ -25,6 +24,7 @@ from ropewalk.rig._fields import (
 from ropewalk.rig.brake_sections import BrakeSection, OvertravelSection
 from ropewalk.rig.deadline_sections import DeadLineSection
 from ropewalk.rig.drawworks_sections import DrawworksSection
+from ropewalk.rig.limits_sections import LimitsSection, StuckSection
 from ropewalk.rig.line_sections import DrumSection, LineSection, ProgramSection
 from ropewalk.rig.mast_sections import MastSection, SuspensionSection
 from ropewalk.rig.plan_sections import MudSection, Operations, Strings
@@ -110,25 +110,6 @@ class LifeSection(Section):
     scatter_note: str = Field(description="Where the scatter comes from.")
     reference: ReferenceLifeSection | None = None
     power_law: PowerLawSection | None = None
-
-
-class LimitsSection(Section):
-    """``[limits]``: the limits asked for."""
-
-    design_factor_standard: str | None = Field(
-        default=None, description="Key of the table of minimum design factors to hold."
-    )
-    hook_load: Force | None = Field(
-        default=None, description="Largest hook load asked for, besides that of the plan."
-    )
-
-
-class StuckSection(Section):
-    """``[stuck]``: the pull on a stuck string."""
-
-    overpull: ForceOrZero = Field(
-        description="Pull beyond the string weight allowed on a stuck string."
-    )
 
 
 class RigFile(FileSection):
