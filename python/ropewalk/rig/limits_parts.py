@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import difflib
 from collections.abc import Mapping
 from dataclasses import dataclass, field
 from typing import TYPE_CHECKING, Literal
@@ -72,6 +73,7 @@ class Limits:
 
 def make_limits(section: LimitsSection, stuck: StuckSection | None) -> Limits:
     """Return the limits of ``[limits]`` and ``[stuck]``."""
+    _check_demand(section.demand)
     rules = []
     for number, one in enumerate(section.rule, start=1):
         if (one.at_least is None) == (one.at_most is None):
@@ -100,3 +102,14 @@ def make_limits(section: LimitsSection, stuck: StuckSection | None) -> Limits:
         house=dict(section.house),
         rules=tuple(rules),
     )
+
+
+def _check_demand(names: list[str]) -> None:
+    """Refuse a table that no rig file has."""
+    from ropewalk.rig.sections import RigFile
+
+    for name in names:
+        if name not in RigFile.model_fields:
+            close = difflib.get_close_matches(name, RigFile.model_fields, n=1, cutoff=0.5)
+            hint = f"; did you mean {close[0]!r}?" if close else ""
+            raise RigFileError(f"limits.demand: no rig file has a table {name!r}{hint}")
