@@ -133,7 +133,7 @@ _NAME = rf"(?:[^\W\d{_SUPER}]|[%°])[^\W{_SUPER}]*"
 _POWER = rf"\s*(?:\*\*|\^)\s*(?:[+-]?\d|\([+-]?\d\))(?![\w.{_SUPER}])|⁻?[{_SUPER}](?![{_SUPER}])"
 _FACTOR = rf"(?:\(\s*)*{_NAME}(?:{_POWER})?(?:\s*\)(?!\s*(?:\*\*|\^))(?![⁻{_SUPER}]))*"  # no (m)**9
 #: A product of names with one digit as exponent. pint would evaluate whatever else it is given, and
-#: a tower of exponents takes it longer than anybody waits; so no power of a power, in words neither.
+#: a tower of exponents takes it longer than anybody waits; so no power of a power, nor in words.
 _UNIT = re.compile(rf"\s*(?:1\s*(?=/)|{_FACTOR})(?:(?:\s*[*/·]\s*|\s+){_FACTOR})*+\s*")
 _WORDS = re.compile(r"(?<![^\W_])(?:sq|square|squared|cubic|cube|cubed)(?![^\W_])")
 _SOME_POWER = re.compile(rf"\*\*|\^|[{_SUPER}]")

@@ -162,10 +162,18 @@ Date = Annotated[datetime, BeforeValidator(_read_date)]
 #: Bearing of the sheaves, or the tension ratio of one turning sheave.
 Friction = Annotated[str | float, BeforeValidator(_read_friction)]
 
+
+def _read_number(value: Any) -> Any:
+    if type(value) in (int, float):
+        return float(value)
+    text = f"must be a plain number, got {value_text(value)}"
+    raise PydanticCustomError("quantity", "{text}", {"text": text})
+
+
 #: A share from 0 to 1, written bare: 0.12 is 12 percent.
-Share = Annotated[float, Field(ge=0.0, le=1.0, strict=False)]
+Share = Annotated[float, BeforeValidator(_read_number), Field(ge=0.0, le=1.0)]
 #: Any positive plain number.
-Positive = Annotated[float, Field(gt=0.0, allow_inf_nan=False, strict=False)]
+Positive = Annotated[float, BeforeValidator(_read_number), _POSITIVE]
 #: A whole number from 1 up.
 Count = Annotated[int, Field(ge=1)]
 
@@ -178,8 +186,8 @@ class FileSection(Section):
     )
     include: str | list[str] | None = Field(
         default=None,
-        description="Files below this one's folder that are laid under this one; the last one wins, "
-        "and this one over all.",
+        description="Files below the folder of this one that are laid under it; of several the "
+        "last one wins, and this one over all.",
     )
     units: str | dict[str, str] | None = Field(
         default=None,

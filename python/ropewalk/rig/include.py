@@ -95,7 +95,7 @@ class _Reader:
         path, name = trail[-1], chain[-1]
         text = self._text(path, chain, shown or " > ".join(chain))
         data = parse_toml(text, name)
-        today, notes, renamed = upgrade(data, name, layout=layout)
+        today, notes, renamed = upgrade(data, name, layout=layout, text=text)
         layer = Layer(name, text, today, len(chain) > 1, renamed)
         units, wrong = declared(today.get("units"))
         if wrong:
