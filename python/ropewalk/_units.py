@@ -123,7 +123,7 @@ def Q(value: Any, unit: str | None = None) -> Quantity:
     return unit_quantity.__class__(numbers, unit_quantity.units)
 
 
-_DECIMAL = re.compile(r"[+-]?(?:\d[\d_]*\.?\d*|\.\d+)(?:[eE][+-]?\d+)?")
+_DECIMAL = re.compile(r"[+-]?(?:\d+(?:_\d+)*\.?\d*|\.\d+)(?:[eE][+-]?\d+)?")
 # 1-3/8 and 1 3/8 are one and three eighths in the trade, never a subtraction.
 _FRACTION = re.compile(r"([+-]?)(?:(\d+)(?:-|\s+))?(\d+)/(\d+)(?![\d.])")
 _TON = re.compile(r"(?<![A-Za-z_])(?:tons?f?|tonsf)(?![A-Za-z_])", re.IGNORECASE)

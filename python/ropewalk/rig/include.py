@@ -20,7 +20,7 @@ from ropewalk.rig.problems import KeyPath, Place, RigFileError, key_text, refusa
 from ropewalk.rig.upgrade import upgrade
 
 #: A rig is a few pages of text, all its files together; anything larger is a mistake.
-LARGEST_FILE = 1_000_000
+LARGEST_FILE = 500_000
 DEEPEST_INCLUDE = 8
 MOST_FILES = 32
 #: Tables and lists in each other, and keys with dots between.
@@ -179,7 +179,8 @@ def parse_toml(text: str, name: str) -> dict[str, Any]:
         raise refusal(name, [(Place(name, 0, ""), _TOO_DEEP)]) from None
     except ValueError as error:
         found = _TOML_LINE.search(str(error))
-        place = Place(name, int(found[1]) if found else 0, "")
+        # Without a line the text is wrong at its end.
+        place = Place(name, int(found[1]) if found else text.count("\n") + 1, "")
         raise RigFileError(f"{place}: not valid TOML: {error}", name, "", [place]) from None
     check_plain(data, name, text)
     return data
