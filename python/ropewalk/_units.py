@@ -123,7 +123,7 @@ def Q(value: Any, unit: str | None = None) -> Quantity:
     return unit_quantity.__class__(numbers, unit_quantity.units)
 
 
-_DECIMAL = re.compile(r"[+-]?(?:\d[\d_]*\.?\d*|\.\d+)(?:[eE][+-]?\d+)?")
+_DECIMAL = re.compile(r"[+-]?(?:\d+(?:_\d+)*\.?\d*|\.\d+)(?:[eE][+-]?\d+)?")
 # 1-3/8 and 1 3/8 are one and three eighths in the trade, never a subtraction.
 _FRACTION = re.compile(r"([+-]?)(?:(\d+)(?:-|\s+))?(\d+)/(\d+)(?![\d.])")
 _TON = re.compile(r"(?<![A-Za-z_])(?:tons?f?|tonsf)(?![A-Za-z_])", re.IGNORECASE)
@@ -133,7 +133,7 @@ _NAME = rf"(?:[^\W\d{_SUPER}]|[%°])[^\W{_SUPER}]*"
 _POWER = rf"\s*(?:\*\*|\^)\s*(?:[+-]?\d|\([+-]?\d\))(?![\w.{_SUPER}])|⁻?[{_SUPER}](?![{_SUPER}])"
 _FACTOR = rf"(?:\(\s*)*{_NAME}(?:{_POWER})?(?:\s*\)(?!\s*(?:\*\*|\^))(?![⁻{_SUPER}]))*"  # no (m)**9
 #: A product of names with one digit as exponent. pint would evaluate whatever else it is given, and
-#: a tower of exponents takes it longer than anybody waits; so no power of a power, in words neither.
+#: a tower of exponents takes it longer than anybody waits; so no power of a power, nor in words.
 _UNIT = re.compile(rf"\s*(?:1\s*(?=/)|{_FACTOR})(?:(?:\s*[*/·]\s*|\s+){_FACTOR})*+\s*")
 _WORDS = re.compile(r"(?<![^\W_])(?:sq|square|squared|cubic|cube|cubed)(?![^\W_])")
 _SOME_POWER = re.compile(rf"\*\*|\^|[{_SUPER}]")

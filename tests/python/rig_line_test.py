@@ -131,13 +131,13 @@ def test_a_jar_pulls_beyond_the_weight() -> None:
     ("old", "new", "words"),
     [
         ('"28 in"', "28", ["drum.barrel_diameter", "a length"]),
-        ("layers = 4", "layers = 0", ["drum.layers = 0"]),
+        ("layers = 4", "layers = 0", ["drum.layers: got 0"]),
         ('layer_height = "nested"', 'layer_height = "high"', ["drum.layer_height", '"stacked"']),
         ('layer_height = "nested"', "layer_height = 3.0", ["drum.layer_height", "up to 2"]),
         ("laps_per_layer", "laps_per_lay", ["drum.laps_per_lay", "did you mean 'laps_per_layer'?"]),
         ('supply = "1500 m"\n', "", ["line.supply: missing"]),
-        ("wraps_at_lowest = 8", "wraps_at_lowest = -8", ["line.wraps_at_lowest = -8"]),
-        ("pick_up = 1.0", "pick_up = -1.0", ["line.wear.pick_up = -1"]),
+        ("wraps_at_lowest = 8", "wraps_at_lowest = -8", ["line.wraps_at_lowest: got -8"]),
+        ("pick_up = 1.0", "pick_up = -1.0", ["line.wear.pick_up: got -1"]),
         ("pick_up = 1.0", 'pick_up = "1 m"', ["line.wear.pick_up"]),
         ('crossover_length = "0.6 m"\n', "", ["line.wear.crossover_length: missing"]),
         (

@@ -13,7 +13,7 @@ from pydantic_core import PydanticCustomError
 
 from ropewalk._border import to_si
 from ropewalk._signature import ROLES
-from ropewalk._units import registry
+from ropewalk._units import LONGEST_TEXT, registry
 from ropewalk.errors import RopewalkError
 from ropewalk.rig.problems import value_text
 
@@ -28,6 +28,8 @@ _TEXT = re.compile(r"([+-]?(?:[0-9]+\.?[0-9]*|\.[0-9]+)(?:[eE][+-]?[0-9]+)?) *([
 #: (unit as written, role, class of the registry) → factor to SI.
 _FACTORS: dict[tuple[str, str, type[Any]], float] = {}
 _MOST_FACTORS = 4096
+#: A unit takes a while to look up; a file of nothing else must not take longer than people wait.
+_MOST_LOOKED_UP = 2000
 
 
 class NoUnits:
@@ -40,37 +42,68 @@ class NoUnits:
         return repr(self.number)
 
 
-def read_quantity(value: Any, role_name: str, units: Mapping[str, str] | None = None) -> float:
-    """SI number of a value of the file; a bare number is in the unit declared for its role.
+class TooManyError(RopewalkError):
+    """A file has more to look up than any rig file has."""
 
-    Raises
-    ------
-    RopewalkError
-        If it is no quantity of that role.
+
+@dataclass(slots=True)
+class Context:
+    """What the reader of one file knows, handed to its fields.
+
+    Attributes
+    ----------
+    units
+        Role → unit in which a bare number is meant; None if the file declares none.
+    looked_up
+        Quantities so far whose unit had to be looked up, or which were refused.
     """
-    role = ROLES[role_name]
-    if isinstance(value, NoUnits):
-        return float(to_si("", "", value.number, role))
-    if units is not None and role_name in units and type(value) in (int, float):
-        return float(value) * read_quantity(f"1 {units[role_name]}", role_name)
-    if isinstance(value, str) and (match := _TEXT.fullmatch(value)):
-        number, unit = match.groups()
+
+    units: Mapping[str, str] | None = None
+    looked_up: int = 0
+
+    def quantity(self, value: Any, role_name: str) -> float:
+        """SI number of a value of the file.
+
+        Raises
+        ------
+        RopewalkError
+            If it is no quantity of that role.
+        """
+        if isinstance(value, str) and len(value) <= LONGEST_TEXT:
+            match = _TEXT.fullmatch(value)
+            if match is not None:
+                number, unit = match.groups()
+                return float(number) * self._factor(value, unit, role_name)
+        if type(value) in (int, float) and self.units is not None and role_name in self.units:
+            unit = self.units[role_name]
+            return float(value) * self._factor(f"1 {unit}", unit, role_name)
+        self._count()
+        plain = value.number if isinstance(value, NoUnits) else value
+        return float(to_si("", "", plain, ROLES[role_name]))
+
+    def _factor(self, value: str, unit: str, role_name: str) -> float:
         key = (unit, role_name, registry().Quantity)
         factor = _FACTORS.get(key)
         if factor is None:
-            to_si("", "", value, role)  # refuses what is wrong in the words of the file
-            factor = float(to_si("", "", f"1 {unit}", role))
+            self._count()
+            to_si("", "", value, ROLES[role_name])  # refuses what is wrong in the words of the file
+            factor = float(to_si("", "", f"1 {unit}", ROLES[role_name]))
             if len(_FACTORS) >= _MOST_FACTORS:
                 _FACTORS.clear()
             _FACTORS[key] = factor
-        return float(number) * factor
-    return float(to_si("", "", value, role))
+        return factor
+
+    def _count(self) -> None:
+        self.looked_up += 1
+        if self.looked_up > _MOST_LOOKED_UP:
+            raise TooManyError(f"not read, after {_MOST_LOOKED_UP} others with units to look up")
 
 
 def _reader(role_name: str) -> Any:
     def read(value: Any, info: ValidationInfo) -> Any:
+        context = info.context if isinstance(info.context, Context) else Context()
         try:
-            return read_quantity(value, role_name, info.context)
+            return context.quantity(value, role_name)
         except RopewalkError as error:
             # The key is known to the reader of the file, which puts it before this text.
             raise PydanticCustomError(
@@ -162,10 +195,18 @@ Date = Annotated[datetime, BeforeValidator(_read_date)]
 #: Bearing of the sheaves, or the tension ratio of one turning sheave.
 Friction = Annotated[str | float, BeforeValidator(_read_friction)]
 
+
+def _read_number(value: Any) -> Any:
+    if type(value) in (int, float):
+        return float(value)
+    text = f"must be a plain number, got {value_text(value)}"
+    raise PydanticCustomError("quantity", "{text}", {"text": text})
+
+
 #: A share from 0 to 1, written bare: 0.12 is 12 percent.
-Share = Annotated[float, Field(ge=0.0, le=1.0, strict=False)]
+Share = Annotated[float, BeforeValidator(_read_number), Field(ge=0.0, le=1.0)]
 #: Any positive plain number.
-Positive = Annotated[float, Field(gt=0.0, allow_inf_nan=False, strict=False)]
+Positive = Annotated[float, BeforeValidator(_read_number), _POSITIVE]
 #: A whole number from 1 up.
 Count = Annotated[int, Field(ge=1)]
 
@@ -178,8 +219,8 @@ class FileSection(Section):
     )
     include: str | list[str] | None = Field(
         default=None,
-        description="Files below this one's folder that are laid under this one; the last one wins, "
-        "and this one over all.",
+        description="Files below the folder of this one that are laid under it; of several the "
+        "last one wins, and this one over all.",
     )
     units: str | dict[str, str] | None = Field(
         default=None,

@@ -10,7 +10,7 @@ from typing import Any
 from pydantic import BaseModel, ValidationError
 
 from ropewalk.errors import RopewalkError
-from ropewalk.rig.origins import Layer, layer_of, place_of
+from ropewalk.rig.origins import Layer, place_of
 from ropewalk.rig.parameters import Shape, shape_of
 from ropewalk.rig.problems import (
     MOST_PROBLEMS,
@@ -26,7 +26,8 @@ from ropewalk.rig.problems import (
 _MOVED: dict[KeyPath, str] = {("limits", "overpull"): "overpull stands in [stuck]"}
 
 _KEY = r"[A-Za-z0-9_-]+(?:\[\d+\])*"
-_LEADING_KEY = re.compile(rf"{_KEY}(?:\.{_KEY})*")
+#: A key, and no name of a function.
+_LEADING_KEY = re.compile(rf"{_KEY}(?:\.{_KEY})*+(?![\w(])")
 
 
 def refused_sections(
@@ -57,10 +58,10 @@ def placed(error: RopewalkError, layout: type[BaseModel], layers: Sequence[Layer
 
 
 def _path(key: str) -> KeyPath:
-    parts: list[int | str] = []
-    for match in re.finditer(r"\[(\d+)\]|[^.\[]+", key):
-        parts.append(int(match[1]) - 1 if match[1] else match.group())
-    return tuple(parts)
+    return tuple(
+        int(match[1]) - 1 if match[1] else match.group()
+        for match in re.finditer(r"\[(\d+)\]|[^.\[]+", key)
+    )
 
 
 def _problem(

@@ -34,6 +34,7 @@ if TYPE_CHECKING:
     from ropewalk.compensator import Compensator
     from ropewalk.drillstring import DrillString
     from ropewalk.reeving import Reeving
+    from ropewalk.rig._fields import Section
     from ropewalk.rig.sections import LifeSection, RigFile, SheavesSection
     from ropewalk.rope import Rope
 
@@ -218,19 +219,24 @@ def _assemble(file: RigFile) -> Rig:
     if file.block.lowest <= file.block.highest:
         raise RigFileError("block.lowest must be more than block.highest: line between the blocks")
     strings, operations = _plan(file)
-    rope = Rope(file.rope.construction, grade=file.rope.grade, diameter=Q(file.rope.diameter, "m"))
+    with _named("rope", of=file.rope):
+        rope = Rope(
+            file.rope.construction, grade=file.rope.grade, diameter=Q(file.rope.diameter, "m")
+        )
+    with _named("reeving", of=file.reeving):
+        reeving = Reeving(
+            lines=file.reeving.lines,
+            sheave_friction=file.reeving.sheave_friction,
+            lead_sheaves=file.reeving.lead_sheaves,
+            dead_line_sheave_turns=file.reeving.dead_line_sheave_turns,
+        )
     _check_tables(file, rope)
     return Rig(
         name=file.rig.name,
         site=file.rig.site,
         invented=file.rig.invented,
         rope=rope,
-        reeving=Reeving(
-            lines=file.reeving.lines,
-            sheave_friction=file.reeving.sheave_friction,
-            lead_sheaves=file.reeving.lead_sheaves,
-            dead_line_sheave_turns=file.reeving.dead_line_sheave_turns,
-        ),
+        reeving=reeving,
         crown=_sheaves(file.crown),
         block=Block(
             _sheaves(file.block),
@@ -293,11 +299,16 @@ def _check_tables(file: RigFile, rope: Rope) -> None:
 
 
 @contextmanager
-def _named(key: str) -> Iterator[None]:
-    """Put the key of the rig file before the message of a subject."""
+def _named(key: str, *, of: Section | None = None) -> Iterator[None]:
+    """Put the key of the rig file before the message of a subject; the field of a section if given.
+
+    The subject calls the field as the section does.
+    """
     try:
         yield
     except RopewalkError as error:
+        if of is not None and error.field in type(of).model_fields:
+            key = f"{key}.{error.field}"
         raise RigFileError(f"{key}: {error}") from error
 
 

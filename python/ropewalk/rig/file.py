@@ -11,6 +11,7 @@ from typing import Any, Generic, TypeVar
 
 from pydantic import BaseModel, ValidationError
 
+from ropewalk.rig._fields import Context
 from ropewalk.rig._refusals import refused_sections
 from ropewalk.rig.declared import Units, bound, declared
 from ropewalk.rig.include import LARGEST_FILE, Files, check_plain, merge, read_files
@@ -132,7 +133,7 @@ def _parse(layout: type[Layout], files: Files) -> Reading[Layout]:
     layers, units = files.layers, files.units[-1]
     data = _merged(layout, layers, files.units)
     try:
-        file = layout.model_validate(data, context=units)
+        file = layout.model_validate(data, context=Context(units))
     except ValidationError as error:
         raise refused_sections(error, layout, data, layers) from None
     return Reading(file, tuple(files.notes), tuple(layers))

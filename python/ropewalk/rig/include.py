@@ -20,7 +20,7 @@ from ropewalk.rig.problems import KeyPath, Place, RigFileError, key_text, refusa
 from ropewalk.rig.upgrade import upgrade
 
 #: A rig is a few pages of text, all its files together; anything larger is a mistake.
-LARGEST_FILE = 1_000_000
+LARGEST_FILE = 500_000
 DEEPEST_INCLUDE = 8
 MOST_FILES = 32
 #: Tables and lists in each other, and keys with dots between.
@@ -95,7 +95,7 @@ class _Reader:
         path, name = trail[-1], chain[-1]
         text = self._text(path, chain, shown or " > ".join(chain))
         data = parse_toml(text, name)
-        today, notes, renamed = upgrade(data, name, layout=layout)
+        today, notes, renamed = upgrade(data, name, layout=layout, text=text)
         layer = Layer(name, text, today, len(chain) > 1, renamed)
         units, wrong = declared(today.get("units"))
         if wrong:
@@ -179,7 +179,8 @@ def parse_toml(text: str, name: str) -> dict[str, Any]:
         raise refusal(name, [(Place(name, 0, ""), _TOO_DEEP)]) from None
     except ValueError as error:
         found = _TOML_LINE.search(str(error))
-        place = Place(name, int(found[1]) if found else 0, "")
+        # Without a line the text is wrong at its end.
+        place = Place(name, int(found[1]) if found else text.count("\n") + 1, "")
         raise RigFileError(f"{place}: not valid TOML: {error}", name, "", [place]) from None
     check_plain(data, name, text)
     return data

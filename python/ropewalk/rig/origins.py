@@ -87,6 +87,11 @@ class Layer:
                 return found
         return 1 if self.text else 0
 
+    def place(self, path: KeyPath) -> Place:
+        """File, line and key of a place of `data`."""
+        written = self.written(path)
+        return Place(self.name, self.line(written), key_text(written))
+
 
 def layer_of(path: KeyPath, layers: Sequence[Layer]) -> Layer:
     """File a place of the merged data comes from; the last of `layers` wins over those before."""
@@ -110,15 +115,13 @@ def layer_of(path: KeyPath, layers: Sequence[Layer]) -> Layer:
 
 def place_of(path: KeyPath, layers: Sequence[Layer]) -> Place:
     """File, line and key of a place of the merged data."""
-    layer = layer_of(path, layers)
-    written = layer.written(path)
-    return Place(layer.name, layer.line(written), key_text(written))
+    return layer_of(path, layers).place(path)
 
 
 def locate(text: str) -> dict[KeyPath, int]:
-    """Line of every key and every entry of a list, in text that is valid TOML.
+    r"""Line of every key and every entry of a list, in text that is valid TOML.
 
-    >>> locate('[block]\\nweight = "46 kip"\\n[[part]]\\nname = "hook"')[("part", 0, "name")]
+    >>> locate('[block]\nweight = "46 kip"\n[[part]]\nname = "hook"')[("part", 0, "name")]
     4
     """
     return _Locator(text).run()

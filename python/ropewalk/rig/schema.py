@@ -13,7 +13,10 @@ from ropewalk.rig.parameters import RigParameter, Shape, parameters, shape_of
 
 _DIALECT = "https://json-schema.org/draft/2020-12/schema"
 #: A number, also as 1-3/8, and a unit.
-_QUANTITY = r"^\s*[+-]?([0-9][0-9_]*\.?[0-9]*|\.[0-9]+)([eE][+-]?[0-9]+|(-[0-9]+|\s+[0-9]+)?/[0-9]+)?\s*[^\s0-9.,eE+-].*$"
+_QUANTITY = (
+    r"^\s*[+-]?([0-9][0-9_]*\.?[0-9]*|\.[0-9]+)([eE][+-]?[0-9]+|((-|\s+)[0-9]+)?/[0-9]+)?"
+    r"\s*[^\s0-9.,+-].*$"
+)
 _DATE = r"^[0-9]{4}-[0-9]{2}-[0-9]{2}([Tt ][0-9]{2}:[0-9]{2}.*)?$"
 
 
@@ -100,8 +103,8 @@ def _shape(shape: Shape, *, whole: bool) -> dict[str, Any]:
     if shape.section is not None:
         return _section(shape.section, whole=whole)
     if shape.kind == "list" and shape.item is not None:
-        made = {"type": "array", "items": _shape(shape.item, whole=True)}
-        return {**made, "minItems": shape.fewest} if shape.fewest else made
+        items = {"type": "array", "items": _shape(shape.item, whole=True)}
+        return {**items, "minItems": shape.fewest} if shape.fewest else items
     if shape.kind == "named" and shape.item is not None:
         return {"type": "object", "additionalProperties": _shape(shape.item, whole=whole)}
     if shape.kind == "choice":
@@ -109,7 +112,7 @@ def _shape(shape: Shape, *, whole: bool) -> dict[str, Any]:
     if shape.kind == "quantity":
         # Bounds are in SI here and hold for neither text nor numbers in units of the file.
         return {"type": ["string", "number"], "pattern": _QUANTITY, "maxLength": LONGEST_TEXT}
-    made = dict(_VALUES[shape.kind])
+    made: dict[str, Any] = dict(_VALUES[shape.kind])
     if shape.low is not None:
         made["exclusiveMinimum" if shape.low_open else "minimum"] = shape.low
     if shape.high is not None:
@@ -212,6 +215,8 @@ def _bounds(one: RigParameter) -> str:
     unit = f" {one.unit}" if one.unit else ""
     if one.low is None and one.high is None:
         return ""
+    if one.low == one.high:
+        return f"{one.low:g}"
     if one.high is None:
         return f"{'over' if one.low_open else 'from'} {one.low:g}{unit if one.low else ''}"
     return f"{'over ' if one.low_open else ''}{one.low:g} to {one.high:g}{unit}"

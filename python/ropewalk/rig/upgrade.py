@@ -8,15 +8,17 @@ from __future__ import annotations
 
 from typing import Any
 
-from ropewalk.rig.problems import KeyPath, Place, refusal
+from ropewalk.rig.origins import Layer
+from ropewalk.rig.problems import KeyPath, refusal, value_text
 
 #: Layouts that are read; the last is that of today.
 LAYOUTS = (1, 2)
 LATEST = LAYOUTS[-1]
+_KNOWN = f"layouts {' and '.join(str(one) for one in LAYOUTS)} are read"
 
 
 def upgrade(
-    data: dict[str, Any], name: str, *, layout: int | None = None
+    data: dict[str, Any], name: str, *, layout: int | None = None, text: str = ""
 ) -> tuple[dict[str, Any], list[str], dict[KeyPath, KeyPath]]:
     """Bring the data of one file to the layout of today.
 
@@ -29,6 +31,8 @@ def upgrade(
     layout
         Layout of a file that does not say its own: that of the file that includes it. Without it
         the file must say it.
+    text
+        Text of the file, for the lines of what is refused.
 
     Returns
     -------
@@ -41,20 +45,22 @@ def upgrade(
     RigFileError
         If the layout is missing or unknown.
     """
+    written = Layer(name, text, data)
     given = data.get("ropewalk", layout)
     if given is None:
-        raise refusal(name, [(Place(name, 1, "ropewalk"), f"missing; the layout, {_known()}")])
+        problem = f"missing; the layout of the file, {_KNOWN}"
+        raise refusal(name, [(written.place(("ropewalk",)), problem)])
     if type(given) is not int or given not in LAYOUTS:
-        text = f"layout {given!r} is not known; {_known()}"
-        raise refusal(name, [(Place(name, 0, "ropewalk"), text)])
+        problem = f"layout {value_text(given)} is not known; {_KNOWN}"
+        raise refusal(name, [(written.place(("ropewalk",)), problem)])
     today = {**data, "ropewalk": LATEST}
     if given == LATEST:
         return today, [], {}
     notes = [f"{name}: layout 1 is read as layout 2"]
     renamed: dict[KeyPath, KeyPath] = {}
     if "stuck" in data:
-        text = "unknown key in layout 1; write ropewalk = 2 to use it"
-        raise refusal(name, [(Place(name, 0, "stuck"), text)])
+        problem = f"unknown key in layout 1; write ropewalk = {LATEST} to use it"
+        raise refusal(name, [(written.place(("stuck",)), problem)])
     limits = data.get("limits")
     if isinstance(limits, dict) and "overpull" in limits:
         rest = {key: value for key, value in limits.items() if key != "overpull"}
@@ -63,7 +69,3 @@ def upgrade(
         renamed["stuck", "overpull"] = ("limits", "overpull")
         notes.append(f"{name}: limits.overpull is called stuck.overpull in layout 2")
     return today, notes, renamed
-
-
-def _known() -> str:
-    return f"layouts {' and '.join(str(one) for one in LAYOUTS)} are read"
