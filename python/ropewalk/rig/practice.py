@@ -70,7 +70,7 @@ def practice(rig: Rig) -> list[Usual]:
     Returns
     -------
     list of Usual
-        Every range of the table, in its order.
+        Every range of the table, in its order; without a plan that of its depth is left out.
 
     Examples
     --------
@@ -86,6 +86,8 @@ def practice(rig: Rig) -> list[Usual]:
         "block.sheave_diameter": rig.block.sheaves.diameter,
         "block.rated_load": rig.block.sheaves.rated_load,
         "drawworks.power": rig.drawworks_power,
-        "plan.depth": max(one.depth for one in rig.operations),
     }
-    return [Usual(value_si=values[row["key"]], **row) for row in _core.table("trade_practice")]
+    if rig.operations:
+        values["plan.depth"] = max(one.depth for one in rig.operations)
+    rows = [row for row in _core.table("trade_practice") if row["key"] in values]
+    return [Usual(value_si=values[row["key"]], **row) for row in rows]
