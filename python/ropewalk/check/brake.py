@@ -254,8 +254,8 @@ RULES = (
     Rule(
         id="brake.stop",
         title="Stopping distance on the emergency calipers",
-        compares="way of the block, heaviest load without drag, from the largest lowering speed, power lost, "
-        "with the way from its lowest working position to the floor less the margin",
+        compares="way of the block, heaviest load without drag, from the largest lowering speed, "
+        "power lost, with the way from its lowest working position to the floor less the margin",
         sense="at most",
         role="length",
         severity=Severity.SHOULD,
