@@ -22,6 +22,7 @@ from rule_cases import (
 )
 
 import ropewalk as rw
+from ropewalk._brake_stop import CAUTION
 from ropewalk.check import Facts
 from ropewalk.check.cautions import CAUTIONS, cautions_of
 from ropewalk.check.house import HouseLimits
@@ -236,7 +237,7 @@ def test_what_cannot_be_told(rule_id: str) -> None:
 
 def test_verdicts_on_brakes_carry_their_caution() -> None:
     found = [one for rule_id in IDS for one in verdicts(rule_id, RIG7)]
-    assert cautions_of(found) == {"brake": rw.brake.CAUTION}
+    assert cautions_of(found) == {"brake": CAUTION}
     assert {"brake", "overtravel", "deadline"} <= set(CAUTIONS)
     for words in CAUTIONS.values():
         for asked_for in ("ocal codes", "manual", "licensed practice"):
