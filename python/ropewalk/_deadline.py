@@ -6,7 +6,15 @@ from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
 from ropewalk import _core
-from ropewalk._border import NumberLike, Quantity, QuantityLike, to_count, to_quantity, to_si
+from ropewalk._border import (
+    NumberLike,
+    Quantity,
+    QuantityLike,
+    to_count,
+    to_one_within,
+    to_quantity,
+    to_si,
+)
 from ropewalk._reeving import Reeving
 from ropewalk._tensions import Motion
 from ropewalk.errors import InadmissibleError, UnitError
@@ -264,8 +272,7 @@ class AnchorCheck:
     Attributes
     ----------
     pull_si
-        Largest tension of the dead line: lowering the largest hook load, the allowed pull on a
-        stuck string included, N.
+        Largest tension of the dead line: lowering the hook load it was checked for, N.
     capacity_si
         Pull at which the line slips through the anchor, N.
     breaking_force_si
@@ -309,7 +316,7 @@ class AnchorCheck:
         )
 
 
-def check_anchor(rig: Rig) -> AnchorCheck:
+def check_anchor(rig: Rig, hook_load: QuantityLike | None = None) -> AnchorCheck:
     """Hold the anchor of a rig against the largest pull of its plan.
 
     A regulation asks for an anchor at least as strong as the working strength of the line (Wyoming
@@ -321,11 +328,15 @@ def check_anchor(rig: Rig) -> AnchorCheck:
     ----------
     rig
         A rig with ``[deadline]``.
+    hook_load
+        Load to hold it against; the largest of the plan, the allowed pull on a stuck string
+        included, if left out.
 
     Raises
     ------
     InadmissibleError
-        If the rig has no ``[deadline]``, or an odd number of lines.
+        If the rig has no ``[deadline]``, an odd number of lines, or the load is not one force,
+        more than 0.
 
     Examples
     --------
@@ -339,7 +350,12 @@ def check_anchor(rig: Rig) -> AnchorCheck:
         text = f"{rig.name} has no [deadline]"
         raise InadmissibleError(f"deadline.check_anchor(): {text}", "deadline.check_anchor", "rig")
     share = WeightIndicator(rig.reeving).ratio("lowering") / rig.reeving.lines
-    largest = rig.largest_hook_load
+    if hook_load is None:
+        largest = rig.largest_hook_load
+    else:
+        largest = to_one_within(
+            "deadline.check_anchor", "hook_load", hook_load, "force", 0.0, 1e9, above=True
+        )
     breaking_force = rig.rope.breaking_force.magnitude
     least_factor = min(
         row["value"]

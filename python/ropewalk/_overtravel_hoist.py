@@ -143,7 +143,8 @@ class BrakedHoist:
     def _radius(self, layer: Any) -> Any:
         """Radius of the rope in a layer, m."""
         layers = range(1, self.drum.layers + 1)
-        radii = np.array([self.drum.lap_length(one).magnitude for one in layers]) / (2.0 * np.pi)
+        drum = self.drum._drum()
+        radii = np.array([drum.lap_length(one) for one in layers]) / (2.0 * np.pi)
         return radii[np.asarray(layer, dtype=int) - 1]
 
     def _static_torque(self, load: Any, layer: Any) -> Any:

@@ -124,3 +124,21 @@ def test_places_may_be_distances(tmp_path: Path) -> None:
     rig = load(tmp_path, text)
     assert rig.mast is not None
     assert rig.mast.mast.fast_line_si == pytest.approx((0.3048, 3.2004))
+
+
+def test_wind_and_racked_pipe_on_the_legs_of_a_rig(tmp_path: Path) -> None:
+    legs = 'on_legs = ["-30 kip", "5 kip", "0 kip", "40 kip"]\n'
+    rig = load(tmp_path, RIG7.replace("[mast]\n", "[mast]\n" + legs))
+    assert rig.mast is not None
+    assert rig.mast.on_legs == pytest.approx([-30e3 * LBF, 5e3 * LBF, 0.0, 40e3 * LBF])
+    plain = load(tmp_path, RIG7)
+    assert plain.mast is not None
+    assert plain.mast.on_legs is None
+
+
+@pytest.mark.parametrize(
+    "legs", ['["1 kip", "1 kip", "1 kip"]', '["1 kip", "1 kip", "1 kip", "1 m"]', '"1 kip"']
+)
+def test_forces_on_the_legs_that_cannot_be(tmp_path: Path, legs: str) -> None:
+    with pytest.raises(rw.rig.RigFileError, match="on_legs"):
+        load(tmp_path, RIG7.replace("[mast]\n", f"[mast]\non_legs = {legs}\n"))

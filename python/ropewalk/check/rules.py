@@ -4,14 +4,34 @@ from __future__ import annotations
 
 import difflib
 
-from ropewalk.check import line
+from ropewalk.check import (
+    brake,
+    compensator,
+    deadline,
+    drawworks,
+    line,
+    mast,
+    overtravel,
+    suspension,
+    trade,
+)
 from ropewalk.check.rule import Rule
 from ropewalk.errors import UnknownEntryError
 
 __all__ = ["RULES", "rule"]
 
 #: Every rule, in the order in which reports have them.
-RULES: tuple[Rule, ...] = (*line.RULES,)
+RULES: tuple[Rule, ...] = (
+    *line.RULES,
+    *deadline.RULES,
+    *mast.RULES,
+    *suspension.RULES,
+    *drawworks.RULES,
+    *brake.RULES,
+    *overtravel.RULES,
+    *compensator.RULES,
+    *trade.RULES,
+)
 
 
 def rule(rule_id: str) -> Rule:

@@ -26,12 +26,16 @@ class RatedMast:
         Number of lines it is stated for.
     crown_block_weight
         N.
+    on_legs
+        What else bears on legs A, B, C, D, wind or racked pipe, N; negative lifts. None if the
+        file does not say.
     """
 
     mast: Mast
     hook_load_rating: float
     rated_lines: int
     crown_block_weight: float
+    on_legs: tuple[float, ...] | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -76,7 +80,11 @@ def make_mast(section: MastSection | None) -> RatedMast | None:
     except RopewalkError as error:
         raise RigFileError(f"mast.{error.field}: {error}") from error
     return RatedMast(
-        mast, section.hook_load_rating, section.rated_lines, section.crown_block_weight
+        mast,
+        section.hook_load_rating,
+        section.rated_lines,
+        section.crown_block_weight,
+        None if section.on_legs is None else tuple(section.on_legs),
     )
 
 

@@ -11,6 +11,7 @@ from ropewalk.rig._fields import (
     Count,
     Damping,
     Force,
+    ForceEitherWay,
     ForceOrZero,
     ForcePerLength,
     Length,
@@ -55,6 +56,13 @@ class MastSection(Section):
     )
     fast_line: Place = Field(description="Where the fast line pulls, in the same way.")
     crown_block_weight: ForceOrZero = Field(description="Weight of the crown block.")
+    on_legs: list[ForceEitherWay] | None = Field(
+        default=None,
+        min_length=4,
+        max_length=4,
+        description="What else bears on legs A, B, C, D, wind or racked pipe, from the maker's or "
+        "a structural engineer's calculation; negative lifts.",
+    )
 
 
 class SuspensionPartSection(Section):

@@ -1,0 +1,188 @@
+"""Rules for the over-travel devices: margins, independence, holding, and room to work."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from typing import TYPE_CHECKING
+
+import numpy as np
+
+from ropewalk import si
+from ropewalk._border import to_quantity
+from ropewalk.check._hoisting import asked, braked, hanging, load_torque
+from ropewalk.check.facts import text
+from ropewalk.check.rule import Measured, Rule
+from ropewalk.check.verdict import Severity
+
+if TYPE_CHECKING:
+    from ropewalk.check.facts import Facts
+    from ropewalk.overtravel import OvertravelCheck
+
+__all__ = ["RULES"]
+
+
+def _checks(facts: Facts) -> list[OvertravelCheck]:
+    """The block alone with the load asked for, and every row of the plan; those there are."""
+
+    def compute() -> list[OvertravelCheck]:
+        from ropewalk.line import Campaign
+        from ropewalk.overtravel import check_campaign
+
+        rig, limits = facts.rig, facts.need("overtravel")
+        beside = asked(facts)
+        loads = np.repeat(
+            [rig.block.weight] if beside is None else [rig.block.weight, beside.hook_load], 2
+        )
+        ends = np.tile([0.0, rig.travel], loads.size // 2)
+        campaign = Campaign.from_strokes(
+            to_quantity(loads, "force"),
+            to_quantity(ends, "length"),
+            to_quantity(rig.travel - ends, "length"),
+        )
+        extremes = check_campaign(
+            campaign,
+            braked(facts),
+            limits.devices,
+            crown=to_quantity(limits.crown, "length"),
+            floor=to_quantity(limits.floor, "length"),
+            margin=to_quantity(limits.margin, "length"),
+            hoisting_speed=to_quantity(limits.hoisting_speed, "speed"),
+            lowering_speed=to_quantity(limits.lowering_speed, "speed"),
+        )
+        moved = any(one.string is not None for one in rig.operations)
+        return [extremes, limits.check(rig)] if moved else [extremes]
+
+    facts.need("overtravel")
+    braked(facts)
+    hanging(facts)  # without any load the block alone would pass for the rig
+    return facts.once("over-travel checks", compute)
+
+
+def _margin(facts: Facts) -> Iterator[Measured]:
+    checks, limits = _checks(facts), facts.need("overtravel")
+    for k, device in enumerate(limits.devices):
+        for end, up in (("crown", True), ("floor", False)):
+            left, load = min(
+                (float(one.margin_si[k, i]), float(one.hook_load_si[i]))
+                for one in checks
+                for i in np.flatnonzero(one.hoisting == up)
+            )
+            never = "the brake is not stronger than the load: the block does not stop"
+            yield Measured(
+                value=left,
+                limit=limits.margin,
+                subject=f"{device.name}, {end}",
+                reason=never if left == -np.inf else "",
+                inputs={
+                    "at worst with a hook load of": text(load, "force"),
+                    "at a speed of": text(
+                        limits.hoisting_speed if up else limits.lowering_speed, "speed"
+                    ),
+                    "reaction time": text(device.reaction_time_si, "time"),
+                },
+            )
+
+
+def _principles(facts: Facts) -> Iterator[Measured]:
+    devices = facts.need("overtravel").devices
+    yield Measured(
+        value=float(len({one.kind for one in devices})),
+        limit=2.0,
+        inputs={one.name: f"goes by {one.kind}" for one in devices},
+    )
+
+
+def _holding(facts: Facts) -> Iterator[Measured]:
+    limits = facts.need("overtravel")
+    hoist, case = braked(facts), hanging(facts)
+    for device in limits.devices:
+        for end, height in (("crown", device.crown_si), ("floor", device.floor_si)):
+            torque = load_torque(facts, hoist, case.hook_load, height, "static")
+            yield Measured(
+                value=float(si.brake.holding_factor(hoist.brake_torque_si, torque)),
+                limit=1.0,
+                subject=f"{device.name}, {end}",
+                inputs={
+                    case.name: text(case.hook_load, "force"),
+                    "torque of the emergency calipers": text(hoist.brake_torque_si, "torque"),
+                    "torque of the load at rest": text(torque, "torque"),
+                },
+            )
+
+
+def _room(facts: Facts) -> Iterator[Measured]:
+    travel = facts.rig.travel
+    for device in facts.need("overtravel").devices:
+        ends = (
+            ("crown", device.crown_si, device.crown_si - travel),
+            ("floor", device.floor_si, -device.floor_si),
+        )
+        for end, set_point, room in ends:
+            yield Measured(
+                value=room,
+                limit=0.0,
+                subject=f"{device.name}, {end}",
+                inputs={
+                    "set point above the lowest position": text(set_point, "length"),
+                    "travel of the block": text(travel, "length"),
+                },
+            )
+
+
+_PRACTICE = "common practice, no source; local rules and the makers' manuals come first"
+
+RULES = (
+    Rule(
+        id="overtravel.margin",
+        title="Block stops short of crown and floor",
+        compares="smallest distance left, each device alone, emergency calipers alone, power lost, "
+        "block alone, load asked for and every stroke of the plan at the largest speeds, with the "
+        "margin of the file",
+        sense="at least",
+        role="length",
+        severity=Severity.MUST,
+        source="overtravel.margin of the file",
+        standing="derived",
+        how="overtravel.check_campaign",
+        measure=_margin,
+    ),
+    Rule(
+        id="overtravel.principles",
+        title="Two devices of different principle",
+        compares="number of principles that the devices go by, with two: what misleads one does "
+        "not mislead the other",
+        sense="at least",
+        role="number",
+        severity=Severity.SHOULD,
+        source=_PRACTICE,
+        standing="common practice",
+        how="number of different overtravel.device.kind",
+        measure=_principles,
+    ),
+    Rule(
+        id="overtravel.holding",
+        title="Brake holds where a device has stopped the block",
+        compares="torque of the emergency calipers over that of the heaviest load that hangs free, "
+        "at rest, on the layer at each set point, with 1",
+        sense="at least",
+        role="number",
+        severity=Severity.MUST,
+        source="statics: below 1 the load falls",
+        standing="derived",
+        how="brake.holding_factor(DiscBrake.torque(service=False), drawworks.drum_torque)",
+        measure=_holding,
+    ),
+    Rule(
+        id="overtravel.room",
+        title="Devices leave room to work",
+        compares="distance from the ends of the block's travel to the set points with nothing: a "
+        "device that trips in normal work gets bypassed",
+        sense="at least",
+        role="length",
+        severity=Severity.SHOULD,
+        source=_PRACTICE,
+        standing="common practice",
+        how="set points less block.lowest - block.highest",
+        measure=_room,
+    ),
+)
