@@ -9,6 +9,7 @@
 from __future__ import annotations
 
 from ropewalk.check.facts import Facts, LoadCase
+from ropewalk.check.files import FileReport, Place, check_file, check_files, outcome
 from ropewalk.check.rule import Absent, CannotTell, Measured, NotApplicable, Rule
 from ropewalk.check.rules import RULES, rule
 from ropewalk.check.run import check_rig
@@ -19,13 +20,18 @@ __all__ = [
     "Absent",
     "CannotTell",
     "Facts",
+    "FileReport",
     "LoadCase",
     "Measured",
     "NotApplicable",
+    "Place",
     "Rule",
     "Severity",
     "Status",
     "Verdict",
+    "check_file",
+    "check_files",
     "check_rig",
+    "outcome",
     "rule",
 ]

@@ -21,7 +21,7 @@ from ropewalk.line import (
     optimize_program,
     run_line,
 )
-from ropewalk.study.files import write_whole
+from ropewalk._files import write_whole
 
 if TYPE_CHECKING:
     import xarray as xr

@@ -17,7 +17,7 @@ from ropewalk._units import Q
 from ropewalk.rig import Rig, load_rig, practice
 from ropewalk.rig.plan import STUCK
 from ropewalk.study.dataset import CAUTION, to_table
-from ropewalk.study.files import write_whole
+from ropewalk._files import write_whole
 from ropewalk.study.words import plain_lines
 from ropewalk.suspension import rig_margins
 
