@@ -8,6 +8,7 @@
 
 from __future__ import annotations
 
+from ropewalk.check.compare import Change, Comparison, compare, compare_files
 from ropewalk.check.facts import Facts, LoadCase
 from ropewalk.check.files import FileReport, Place, check_file, check_files, outcome
 from ropewalk.check.rule import Absent, CannotTell, Measured, NotApplicable, Rule
@@ -19,6 +20,8 @@ __all__ = [
     "RULES",
     "Absent",
     "CannotTell",
+    "Change",
+    "Comparison",
     "Facts",
     "FileReport",
     "LoadCase",
@@ -32,6 +35,8 @@ __all__ = [
     "check_file",
     "check_files",
     "check_rig",
+    "compare",
+    "compare_files",
     "outcome",
     "rule",
 ]

@@ -56,7 +56,8 @@ def _meant_by(given: str) -> Iterator[tuple[Path, str]]:
         kept = [one for one in _below(path) if is_rig_file(one)]
         problem = "no rig file in this folder"
     elif glob.has_magic(given) and not path.exists():
-        matches = (Path(one) for one in sorted(glob.glob(given, recursive=True)))
+        # A pattern may be absolute, which Path.glob refuses.
+        matches = (Path(one) for one in sorted(glob.glob(given, recursive=True)))  # noqa: PTH207
         kept = [one for one in matches if one.is_file() and is_rig_file(one)]
         problem = "no rig file matches this pattern"
     else:

@@ -8,7 +8,7 @@ from pathlib import Path
 from typing import TYPE_CHECKING
 
 from ropewalk.check.formats import words
-from ropewalk.check.verdict import Severity, Status
+from ropewalk.check.verdict import Severity
 
 if TYPE_CHECKING:
     from ropewalk.check.files import FileReport
@@ -52,12 +52,10 @@ def annotations_text(reports: Sequence[FileReport], fail_on: Severity | str = Se
                 at = report.line_of(one)
                 lines.append(_line(level, report.path, at, title, words.sentence(one)))
     found = words.summary(reports)
-    numbers = ", ".join(
-        f"{found[str(status)]} {status}" for status in words.ORDER if status in Status
-    )
+    numbers = ", ".join(f"{found[str(status)]} {status}" for status in words.ORDER)
     lines.append(f"::notice title=ropewalk check::{_message(numbers)}")
-    for text in words.cautions(one for report in reports for one in report.verdicts):
-        lines.append(f"::notice title=caution::{_message(text)}")
+    cautions = words.cautions(one for report in reports for one in report.verdicts)
+    lines.extend(f"::notice title=caution::{_message(text)}" for text in cautions)
     return "\n".join(lines) + "\n"
 
 

@@ -45,7 +45,7 @@ def markdown_text(
     from ropewalk.check.files import outcome
 
     ends = {0: "kept", 1: "broken or not computed", 2: "not known: a file cannot be used"}
-    parts = [f"# Check: rules of severity {fail_on} {ends[outcome(reports, fail_on)]}"]
+    parts = [f"# Check: rules of severity {fail_on}: {ends[outcome(reports, fail_on)]}"]
     for report in reports:
         parts.extend(_file(report, show_all=show_all))
     found = words.summary(reports)

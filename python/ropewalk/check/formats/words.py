@@ -49,9 +49,9 @@ _SURROGATE = re.compile("[\ud800-\udfff]")
 
 
 def plain(given: object) -> str:
-    """Text on one line, without control characters.
+    r"""Text on one line, without control characters.
 
-    >>> plain("casing\\n\\x1b[31m 2200 m")
+    >>> plain("casing\n\x1b[31m 2200 m")
     'casing [31m 2200 m'
     """
     return _SURROGATE.sub("\ufffd", " ".join(_CONTROL.sub(" ", str(given)).split()))
