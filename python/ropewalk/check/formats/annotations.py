@@ -73,7 +73,8 @@ def _relative(path: str) -> str:
 
 
 def _message(text: str) -> str:
-    return text.replace("%", "%25").replace("\r", "%0D").replace("\n", "%0A")
+    kept = "\n".join(words.plain(line) for line in text.splitlines())
+    return kept.replace("%", "%25").replace("\r", "%0D").replace("\n", "%0A")
 
 
 def _property(text: str) -> str:
