@@ -188,6 +188,28 @@ def compare(old: Path, new: Path, form: str, out: Path | None, show_all: bool) -
     sys.exit(comparison.outcome)
 
 
+@click.command()
+@click.argument("rig_file", type=_RIG_FILE)
+@click.option(
+    "--out",
+    type=click.Path(file_okay=False, path_type=Path),
+    required=True,
+    help="Folder for the report and its pictures.",
+)
+def report(rig_file: Path, out: Path) -> None:
+    """Write RIG_FILE on paper: inputs, verdicts, pictures, sources, as HTML and Markdown."""
+    from ropewalk.errors import RopewalkError
+    from ropewalk.report import write_report
+
+    with _written(out):
+        try:
+            for path in write_report(rig_file, out):
+                click.echo(f"wrote {path}")
+        except RopewalkError as error:
+            click.echo(str(error), err=True)
+            sys.exit(2)
+
+
 def _write(path: Path, text: str) -> None:
     from ropewalk.check.writing import write_text
 
@@ -219,4 +241,4 @@ def _interrupted_quietly() -> Iterator[None]:
 
 
 #: Added to the group of `ropewalk.cli`.
-COMMANDS = (check, rules, compare)
+COMMANDS = (check, rules, compare, report)

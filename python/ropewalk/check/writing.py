@@ -6,7 +6,7 @@ from pathlib import Path
 
 from ropewalk._files import write_whole
 
-__all__ = ["write_text"]
+__all__ = ["write_bytes", "write_text"]
 
 
 def write_text(path: Path, text: str) -> None:
@@ -37,7 +37,18 @@ def write_text(path: Path, text: str) -> None:
     ...     target.read_text(encoding="utf-8")
     '<testsuites/>'
     """
-    data = text.encode("utf-8", errors="backslashreplace")
+    write_bytes(path, text.encode("utf-8", errors="backslashreplace"))
+
+
+def write_bytes(path: Path, data: bytes) -> None:
+    """Write bytes, as `write_text` does text.
+
+    Examples
+    --------
+    >>> import os
+    >>> from ropewalk.check.writing import write_bytes
+    >>> write_bytes(Path(os.devnull), b"a device is written into")
+    """
     if path.exists() and not path.is_file():
         path.write_bytes(data)
         return

@@ -74,7 +74,7 @@ def _relative(path: str) -> str:
 
 def _message(text: str) -> str:
     kept = "\n".join(words.plain(line) for line in text.splitlines())
-    return kept.replace("%", "%25").replace("\r", "%0D").replace("\n", "%0A")
+    return kept.replace("%", "%25").replace("\n", "%0A")
 
 
 def _property(text: str) -> str:
