@@ -10,6 +10,7 @@ from pathlib import Path
 
 import click
 
+from ropewalk._cli_check import COMMANDS
 from ropewalk._version import __version__
 
 _FOLDER = click.Path(file_okay=False, path_type=Path)
@@ -156,3 +157,7 @@ def models() -> None:
     from ropewalk.study.report import print_models
 
     print_models()
+
+
+for _command in COMMANDS:
+    main.add_command(_command)

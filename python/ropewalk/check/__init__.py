@@ -8,7 +8,9 @@
 
 from __future__ import annotations
 
+from ropewalk.check.compare import Change, Comparison, compare, compare_files
 from ropewalk.check.facts import Facts, LoadCase
+from ropewalk.check.files import FileReport, Place, check_file, check_files, outcome
 from ropewalk.check.rule import Absent, CannotTell, Measured, NotApplicable, Rule
 from ropewalk.check.rules import RULES, rule
 from ropewalk.check.run import check_rig
@@ -18,14 +20,23 @@ __all__ = [
     "RULES",
     "Absent",
     "CannotTell",
+    "Change",
+    "Comparison",
     "Facts",
+    "FileReport",
     "LoadCase",
     "Measured",
     "NotApplicable",
+    "Place",
     "Rule",
     "Severity",
     "Status",
     "Verdict",
+    "check_file",
+    "check_files",
     "check_rig",
+    "compare",
+    "compare_files",
+    "outcome",
     "rule",
 ]

@@ -7,7 +7,7 @@ from typing import Any
 
 from ropewalk._border import to_quantity, to_si
 from ropewalk._signature import ROLES
-from ropewalk.check.rule import Measured, Rule
+from ropewalk.check.rule import Measured, Rule, measures_nothing
 from ropewalk.check.verdict import Severity, Status, Verdict
 from ropewalk.errors import RopewalkError
 from ropewalk.rig.limits_parts import OwnRule
@@ -24,9 +24,6 @@ def evaluate(own: OwnRule, results: Mapping[str, Mapping[str, Any]]) -> Verdict:
     from ropewalk._units import Q
     from ropewalk.check.run import _verdict
 
-    def no_measure(_: Any) -> list[Measured]:
-        return []
-
     def rule_of(role: str) -> Rule:
         return Rule(
             id=own.id,
@@ -38,7 +35,7 @@ def evaluate(own: OwnRule, results: Mapping[str, Mapping[str, Any]]) -> Verdict:
             source=own.source,
             standing="house limit",
             how=own.expression,
-            measure=no_measure,
+            measure=measures_nothing,
         )
 
     try:

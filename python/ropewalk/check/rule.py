@@ -3,8 +3,8 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterable, Mapping
-from dataclasses import dataclass, field
-from typing import TYPE_CHECKING, Literal
+from dataclasses import dataclass, field, fields
+from typing import TYPE_CHECKING, Any, Literal
 
 from ropewalk.check.verdict import Severity
 
@@ -106,6 +106,11 @@ class Rule:
     measure: Callable[[Facts], Iterable[Measured]] = field(repr=False)
     tightens: bool = True
 
+    def __reduce__(self) -> tuple[Any, ...]:
+        # What measures may be a closure, which no other process can be sent: looked up there.
+        said = {f.name: getattr(self, f.name) for f in fields(self) if f.name != "measure"}
+        return _restored, (said,)
+
     @property
     def unit(self) -> str:
         """SI unit of value and limit; empty for ratios and counts."""
@@ -117,3 +122,17 @@ class Rule:
     def subject(self) -> str:
         """First part of the id."""
         return self.id.partition(".")[0]
+
+
+def measures_nothing(_: Facts) -> Iterable[Measured]:
+    """Measure of a rule that is evaluated elsewhere: own rules, and rules from other processes."""
+    return ()
+
+
+def _restored(said: dict[str, Any]) -> Rule:
+    from ropewalk.check.rules import RULES
+
+    for one in RULES:
+        if one.id == said["id"]:
+            return one
+    return Rule(**said, measure=measures_nothing)

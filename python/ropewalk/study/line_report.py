@@ -10,6 +10,7 @@ from rich.box import SIMPLE_HEAD
 from rich.console import Console
 from rich.table import Table
 
+from ropewalk._files import write_whole
 from ropewalk._units import Q
 from ropewalk.line import (
     Campaign,
@@ -21,7 +22,6 @@ from ropewalk.line import (
     optimize_program,
     run_line,
 )
-from ropewalk.study.files import write_whole
 
 if TYPE_CHECKING:
     import xarray as xr

@@ -13,11 +13,11 @@ from rich.progress import BarColumn, Progress, TextColumn, TimeRemainingColumn
 from rich.table import Table
 
 from ropewalk import design_factor, si
+from ropewalk._files import write_whole
 from ropewalk._units import Q
 from ropewalk.rig import Rig, load_rig, practice
 from ropewalk.rig.plan import STUCK
 from ropewalk.study.dataset import CAUTION, to_table
-from ropewalk.study.files import write_whole
 from ropewalk.study.words import plain_lines
 from ropewalk.suspension import rig_margins
 
