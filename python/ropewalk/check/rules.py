@@ -4,14 +4,19 @@ from __future__ import annotations
 
 import difflib
 
-from ropewalk.check import line
+from ropewalk.check import drum, line, rope, sheave
 from ropewalk.check.rule import Rule
 from ropewalk.errors import UnknownEntryError
 
 __all__ = ["RULES", "rule"]
 
 #: Every rule, in the order in which reports have them.
-RULES: tuple[Rule, ...] = (*line.RULES,)
+RULES: tuple[Rule, ...] = (
+    *line.RULES,
+    *rope.RULES,
+    *sheave.RULES,
+    *drum.RULES,
+)
 
 
 def rule(rule_id: str) -> Rule:

@@ -25,7 +25,15 @@ from ropewalk.rig.brake_parts import Overtravel, RigBrake, braked_hoist
 from ropewalk.rig.deadline_parts import DeadLine, LeverSensor
 from ropewalk.rig.drawworks_parts import DrawworksParts, hoist, trip
 from ropewalk.rig.file import RigFileError
-from ropewalk.rig.line_parts import DrumShape, Practice, StringUp, Wear
+from ropewalk.rig.inspection_parts import Inspection
+from ropewalk.rig.line_parts import (
+    DrumFastening,
+    DrumShape,
+    Practice,
+    Spooling,
+    StringUp,
+    Wear,
+)
 from ropewalk.rig.mast_parts import HookSpring, LoadPath, RatedMast, RatedPart
 from ropewalk.rig.plan import Operation
 from ropewalk.rig.practice import Usual, practice
@@ -35,9 +43,11 @@ __all__ = [
     "Block",
     "DeadLine",
     "DrawworksParts",
+    "DrumFastening",
     "DrumShape",
     "FittedPowerLaw",
     "HookSpring",
+    "Inspection",
     "LeverSensor",
     "Life",
     "Limits",
@@ -53,6 +63,7 @@ __all__ = [
     "RigFileError",
     "Sheaves",
     "SiteSea",
+    "Spooling",
     "StringUp",
     "Usual",
     "Wear",

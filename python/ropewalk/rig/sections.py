@@ -23,6 +23,7 @@ from ropewalk.rig._fields import (
 from ropewalk.rig.brake_sections import BrakeSection, OvertravelSection
 from ropewalk.rig.deadline_sections import DeadLineSection
 from ropewalk.rig.drawworks_sections import DrawworksSection
+from ropewalk.rig.inspection_sections import InspectionSection
 from ropewalk.rig.line_sections import DrumSection, LineSection, ProgramSection
 from ropewalk.rig.mast_sections import MastSection, SuspensionSection
 from ropewalk.rig.plan_sections import MudSection, Operations, Strings
@@ -146,3 +147,4 @@ class RigFile(Section):
     sea: SeaSection | None = None
     mast: MastSection | None = None
     suspension: SuspensionSection | None = None
+    inspection: InspectionSection | None = None
