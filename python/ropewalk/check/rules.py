@@ -9,9 +9,12 @@ from ropewalk.check import (
     compensator,
     deadline,
     drawworks,
+    drum,
     line,
     mast,
     overtravel,
+    rope,
+    sheave,
     suspension,
     trade,
 )
@@ -23,6 +26,9 @@ __all__ = ["RULES", "rule"]
 #: Every rule, in the order in which reports have them.
 RULES: tuple[Rule, ...] = (
     *line.RULES,
+    *rope.RULES,
+    *sheave.RULES,
+    *drum.RULES,
     *deadline.RULES,
     *mast.RULES,
     *suspension.RULES,

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
 from ropewalk import _core
@@ -14,7 +15,7 @@ if TYPE_CHECKING:
     from ropewalk.rig import Rig
 
 #: Shift of the crossovers, in laps between two of them, below which they are said to meet.
-_LEAST_SHIFT = 0.1
+LEAST_SHIFT = 0.1
 
 
 def warnings_of(history: LineHistory) -> list[str]:
@@ -47,22 +48,54 @@ def program_warnings(rig: Rig, campaign: Campaign, program: SlipCutProgram) -> l
     ]
 
 
-def _pick_ups(rig: Rig, campaign: Campaign, program: SlipCutProgram) -> str | None:
+@dataclass(frozen=True, slots=True)
+class PickUpSpacing:
+    """How a whole number of slips lies to the distance of two pick-up points.
+
+    Attributes
+    ----------
+    slips
+        Slips whose sum comes nearest to `distance`.
+    apart
+        How far that sum is from it, m.
+    distance
+        From the pick-up point of a line to that of the next, along the rope, m.
+    arc
+        Length of a pick-up point, m: the arc of a sheave.
+    """
+
+    slips: int
+    apart: float
+    distance: float
+    arc: float
+
+    @property
+    def least_apart(self) -> float:
+        """Half an arc, m: nearer than that the two are said to meet."""
+        return 0.5 * self.arc
+
+
+def pick_up_spacing(rig: Rig, campaign: Campaign, program: SlipCutProgram) -> PickUpSpacing | None:
+    """Return how the slips lie to the pick-up points; None if the campaign picks up nothing."""
     heights = campaign.height_from_si[campaign.pick_up]
     if heights.size == 0:
         return None
     length = rig.block.lowest - float(heights.min())
     first, second = tackle_of(rig).contacts[:2]
-    arc = second["far"] - second["near"]
     distance = length + second["near"] - first["near"]
     slips = max(1, round(distance / program.slip_si))
     apart = abs(slips * program.slip_si - distance)
-    if apart >= 0.5 * arc:
+    return PickUpSpacing(slips, apart, distance, second["far"] - second["near"])
+
+
+def _pick_ups(rig: Rig, campaign: Campaign, program: SlipCutProgram) -> str | None:
+    found = pick_up_spacing(rig, campaign, program)
+    if found is None or found.apart >= found.least_apart:
         return None
     return (
-        f"{slips} slips of {program.slip_si:.1f} m put the pick-up point of each line "
-        f"{apart:.2f} m from where that of the next line was ({distance:.1f} m apart, "
-        f"{arc:.1f} m long): choose another slip length"
+        f"{found.slips} slips of {program.slip_si:.1f} m put the pick-up point of each line "
+        f"{found.apart:.2f} m from where that of the next line was ({found.distance:.1f} m apart, "
+        f"{found.arc:.1f} m long): choose another slip length"
     )
 
 
@@ -81,7 +114,7 @@ def lap_length(rig: Rig) -> float:
 
 def _crossovers(rig: Rig, program: SlipCutProgram) -> str | None:
     shift = crossover_shift(rig, program.cut_si)
-    if shift >= _LEAST_SHIFT:
+    if shift >= LEAST_SHIFT:
         return None
     laps = program.cut_si / lap_length(rig)
     return (

@@ -24,8 +24,16 @@ from ropewalk.rig.brake_parts import Overtravel, RigBrake, braked_hoist
 from ropewalk.rig.deadline_parts import DeadLine, LeverSensor
 from ropewalk.rig.drawworks_parts import DrawworksParts, hoist, trip
 from ropewalk.rig.file import Reading, RigFileError, read
+from ropewalk.rig.inspection_parts import Inspection
 from ropewalk.rig.limits_parts import Limits, OwnRule
-from ropewalk.rig.line_parts import DrumShape, Practice, StringUp, Wear
+from ropewalk.rig.line_parts import (
+    DrumFastening,
+    DrumShape,
+    Practice,
+    Spooling,
+    StringUp,
+    Wear,
+)
 from ropewalk.rig.mast_parts import HookSpring, LoadPath, RatedMast, RatedPart
 from ropewalk.rig.origins import Origin
 from ropewalk.rig.parameters import RigParameter, parameters
@@ -39,9 +47,11 @@ __all__ = [
     "Block",
     "DeadLine",
     "DrawworksParts",
+    "DrumFastening",
     "DrumShape",
     "FittedPowerLaw",
     "HookSpring",
+    "Inspection",
     "LeverSensor",
     "Life",
     "Limits",
@@ -62,6 +72,7 @@ __all__ = [
     "RigParameter",
     "Sheaves",
     "SiteSea",
+    "Spooling",
     "StringUp",
     "Usual",
     "Wear",

@@ -13,6 +13,7 @@ from ropewalk.rig.brake_parts import Overtravel, RigBrake, make_brake, make_over
 from ropewalk.rig.deadline_parts import DeadLine, make_dead_line
 from ropewalk.rig.drawworks_parts import DrawworksParts, make_drawworks
 from ropewalk.rig.file import RigFileError, read
+from ropewalk.rig.inspection_parts import Inspection, make_inspection
 from ropewalk.rig.limits_parts import Limits, make_limits
 from ropewalk.rig.line_parts import (
     DrumShape,
@@ -121,6 +122,7 @@ class Rig:
     sea: SiteSea | None = None
     mast: RatedMast | None = None
     suspension: LoadPath | None = None
+    inspection: Inspection | None = None
 
     @property
     def travel(self) -> float:
@@ -260,6 +262,7 @@ def _assemble(file: RigFile) -> Rig:
         sea=make_sea(file.sea),
         mast=make_mast(file.mast),
         suspension=make_load_path(file.suspension, file.block.weight),
+        inspection=make_inspection(file.inspection),
     )
 
 

@@ -8,7 +8,42 @@ from typing import TYPE_CHECKING
 from ropewalk.rig.file import RigFileError
 
 if TYPE_CHECKING:
-    from ropewalk.rig.line_sections import DrumSection, LineSection, ProgramSection
+    from ropewalk.rig.line_sections import (
+        DrumSection,
+        LineSection,
+        ProgramSection,
+        SpoolingSection,
+    )
+
+
+@dataclass(frozen=True, slots=True)
+class Spooling:
+    """The drum as the first sheave sees it, in SI.
+
+    Attributes
+    ----------
+    groove
+        ``"smooth"``, ``"grooved"`` or ``"parallel"``.
+    traverse
+        Inside width of the drum from flange to flange, m.
+    distance
+        From the first sheave to the drum, square to its axis, m.
+    sheave_position
+        Plane of that sheave from the flange of the drum end, m.
+    """
+
+    groove: str
+    traverse: float
+    distance: float
+    sheave_position: float
+
+
+@dataclass(frozen=True, slots=True)
+class DrumFastening:
+    """What holds the end of the line: friction on the barrel, pull the clamp holds in N."""
+
+    friction: float
+    clamp_holding: float
 
 
 @dataclass(frozen=True, slots=True)
@@ -27,6 +62,10 @@ class DrumShape:
         Rise from layer to layer, in rope diameters.
     crossovers_per_lap
         Crossovers in one lap.
+    spooling
+        How the line runs onto it; None if the file does not say.
+    fastening
+        What holds its end; None if the file does not say.
     """
 
     barrel_diameter: float
@@ -34,6 +73,8 @@ class DrumShape:
     layers: int
     layer_height: float
     crossovers_per_lap: int
+    spooling: Spooling | None = None
+    fastening: DrumFastening | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -121,7 +162,24 @@ def make_drum(section: DrumSection | None) -> DrumShape | None:
 
     shape = section.model_dump()
     shape["layer_height"] = layer_height_number(section.layer_height)
+    shape["spooling"] = _spooling(section.spooling)
+    fastening = section.fastening
+    shape["fastening"] = DrumFastening(**fastening.model_dump()) if fastening else None
     return DrumShape(**shape)
+
+
+def _spooling(section: SpoolingSection | None) -> Spooling | None:
+    if section is None:
+        return None
+    position = (
+        section.traverse / 2.0 if section.sheave_position is None else section.sheave_position
+    )
+    if position > section.traverse:
+        raise RigFileError(
+            f"drum.spooling.sheave_position = {position:g} m lies beyond the drum, which is "
+            f"{section.traverse:g} m wide"
+        )
+    return Spooling(section.groove, section.traverse, section.distance, position)
 
 
 def make_string_up(section: LineSection | None, lines: int, lead_sheaves: int) -> StringUp | None:

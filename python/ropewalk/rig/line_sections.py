@@ -2,12 +2,12 @@
 
 from __future__ import annotations
 
-from typing import Annotated, Any
+from typing import Annotated, Any, Literal
 
 from pydantic import BeforeValidator, Field
 from pydantic_core import PydanticCustomError
 
-from ropewalk.rig._fields import Count, Energy, Length, Positive, Section
+from ropewalk.rig._fields import Count, Energy, Force, Length, LengthOrZero, Positive, Section
 
 _HEIGHTS = ("nested", "stacked")
 
@@ -21,6 +21,27 @@ def _read_layer_height(value: Any) -> Any:
     raise PydanticCustomError("quantity", "{text}", {"text": text})
 
 
+class SpoolingSection(Section):
+    """``[drum.spooling]``: the drum as the first sheave sees it."""
+
+    groove: Literal["smooth", "grooved", "parallel"] = Field(
+        description='Kind of drum: "smooth", "grooved" (helical), "parallel" (parallel grooves).'
+    )
+    traverse: Length = Field(description="Inside width of the drum from flange to flange.")
+    distance: Length = Field(description="From the first sheave to the drum, square to its axis.")
+    sheave_position: LengthOrZero | None = Field(
+        default=None,
+        description="Plane of that sheave from the flange of the drum end; the middle if left out.",
+    )
+
+
+class FasteningSection(Section):
+    """``[drum.fastening]``: what holds the end of the line on the drum."""
+
+    friction: Positive = Field(description="Friction of the line on the barrel.")
+    clamp_holding: Force = Field(description="Pull at which the fastening itself gives way.")
+
+
 class DrumSection(Section):
     """``[drum]``: the drum of the drawworks."""
 
@@ -31,6 +52,8 @@ class DrumSection(Section):
         description='Rise of a layer: "nested", "stacked", or in rope diameters.'
     )
     crossovers_per_lap: Count = Field(description="Crossovers in one lap.")
+    spooling: SpoolingSection | None = None
+    fastening: FasteningSection | None = None
 
 
 Weight = Annotated[float, Field(ge=0.0, allow_inf_nan=False, strict=False)]

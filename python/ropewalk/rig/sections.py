@@ -24,6 +24,7 @@ from ropewalk.rig._fields import (
 from ropewalk.rig.brake_sections import BrakeSection, OvertravelSection
 from ropewalk.rig.deadline_sections import DeadLineSection
 from ropewalk.rig.drawworks_sections import DrawworksSection
+from ropewalk.rig.inspection_sections import InspectionSection
 from ropewalk.rig.limits_sections import LimitsSection, StuckSection
 from ropewalk.rig.line_sections import DrumSection, LineSection, ProgramSection
 from ropewalk.rig.mast_sections import MastSection, SuspensionSection
@@ -137,3 +138,4 @@ class RigFile(FileSection):
     sea: SeaSection | None = None
     mast: MastSection | None = None
     suspension: SuspensionSection | None = None
+    inspection: InspectionSection | None = None
