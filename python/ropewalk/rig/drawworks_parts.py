@@ -66,6 +66,7 @@ def make_drawworks(section: DrawworksSection) -> DrawworksParts | None:
                 Q(motors.top_speed, "rad/s"),
                 Q(motors.inertia, "kg*m**2"),
                 motors.overload,
+                None if motors.overload_time is None else Q(motors.overload_time, "s"),
             ),
             [Gear(g.ratio, g.efficiency, Q(g.inertia, "kg*m**2")) for g in section.gear],
             section.drum_efficiency,
