@@ -277,9 +277,9 @@ class Hoist:
         Hoisting, the block speeds up with the least of what limits, motors and fast line allow,
         and stops with the deceleration asked for. Lowering, the motors are disengaged and the load
         is held by the brake; limits govern, but the block speeds up no faster than it can turn the
-        drum with the brake off. A load that cannot be hoisted, that takes the overload of the motors
-        for longer than their `overload_time`, or that would pull the fast line beyond its limit as
-        it is stopped going down, is told in the result.
+        drum with the brake off. A load that cannot be hoisted, that takes the overload of the
+        motors for longer than their `overload_time`, or that would pull the fast line beyond its
+        limit as it is stopped going down, is told in the result.
 
         Parameters
         ----------

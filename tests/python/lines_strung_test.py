@@ -212,6 +212,14 @@ def test_the_overload_of_the_motors_pulls_a_stuck_string() -> None:
     assert bool(data.holds[0])
 
 
+def test_an_overload_that_lasts_too_long_is_a_reason(tmp_path: Path) -> None:
+    short = load(tmp_path, RIG7.replace('overload_time = "60 s"', 'overload_time = "2 s"'))
+    limits = rw.drawworks.Limits("1.2 m/s", "0.4 m/s**2", overload=True)
+    data = rw.lines_strung(short, lines=[10], limits=limits, connection_time="2 min")
+    assert not bool(data.holds[0])
+    assert "overload_time allows 2 s" in str(data.reason.values[0])
+
+
 def test_only_what_is_wrong_with_a_design_is_its_reason() -> None:
     campaign = rw.Campaign.from_plan(rig())
     model = rw.fatigue.DruckerTachau()
@@ -245,8 +253,7 @@ def test_arguments_are_looked_at_though_the_drum_holds_no_row(given: dict[str, A
     ("field", "wrong"),
     [
         ("connection_time", {"connection_time": "-1 s"}),
-        ("deceleration", {"limits": rw.drawworks.Limits("1 m/s", "0.4 m/s**2", "12 m/s**2")}),
-        ("speed", {"limits": rw.drawworks.Limits("-1 m/s", "0.4 m/s**2")}),
+        ("connection_time", {"connection_time": rw.Q(math.nan, "s")}),
     ],
 )
 def test_arguments_that_cannot_be_are_refused(field: str, wrong: dict[str, Any]) -> None:
@@ -301,6 +308,7 @@ def test_drawworks_of_rig7() -> None:
     assert motors.count * motors.power_si == pytest.approx(1500 * 745.6998715822702)
     assert motors.base_speed_si == pytest.approx(800 * 2 * math.pi / 60)
     assert [gear.ratio for gear in parts.machine.gears] == [10.0, 5.0]
+    assert (motors.overload, motors.overload_time_si) == (1.3, 60.0)
     assert parts.line_pull is None
     sheaves = rw.drawworks.sheave_equivalent_mass("80 kg*m**2", 10, "55.375 in")
     assert rw.rig.hoist(rig()).sheave_mass_si == pytest.approx(sheaves.m_as("kg"))
@@ -331,6 +339,8 @@ def test_the_line_pull_of_the_file_limits_the_hoist(tmp_path: Path) -> None:
         ('base_speed = "800 rpm"', "base_speed = 800", "drawworks.motors.base_speed"),
         ('top_speed = "1600 rpm"', 'top_speed = "600 rpm"', "top_speed .* less than base_speed"),
         ("overload = 1.3", "overload = 0.5", "drawworks.motors.overload"),
+        ('overload_time = "60 s"', "overload_time = 60", "drawworks.motors.overload_time"),
+        ('overload_time = "60 s"', 'overload_time = "0 s"', "drawworks.motors.overload_time"),
         ("efficiency = 0.95", "efficiency = 1.95", r"drawworks.gear\[1\].efficiency"),
         ('inertia = "15 kg*m**2"', 'inertia = "15 kg"', "drawworks.motors.inertia"),
         ("ratio = 10.0", "rato = 10.0", "did you mean 'ratio'"),
