@@ -21,8 +21,8 @@ Q hoist_argument(std::string_view function, std::string_view field, const SiArgu
   return from_si<Q>(si_number(function, field, unit_text<Q>(), given.value));
 }
 
-/// Count, power, base and top speed, inertia, overload; SI.
-using MotorNumbers = std::tuple<int, double, double, double, double, double>;
+/// Count, power, base and top speed, inertia, overload and its longest time, if any; SI.
+using MotorNumbers = std::tuple<int, double, double, double, double, double, std::optional<double>>;
 /// Ratio, efficiency, inertia; SI.
 using GearNumbers = std::tuple<double, double, double>;
 
@@ -37,6 +37,9 @@ drawworks::Machine make_machine(const MotorNumbers& motors, const std::vector<Ge
                              .gears = {},
                              .drum_efficiency = from_si<Number>(drum_efficiency),
                              .drum_inertia = from_si<MomentOfInertia>(drum_inertia)};
+  if (const std::optional<double> most = std::get<6>(motors)) {
+    machine.motors.overload_time = from_si<Time>(*most);
+  }
   for (const auto& [ratio, efficiency, inertia] : gears) {
     machine.gears.push_back(
         {from_si<Number>(ratio), from_si<Number>(efficiency), from_si<MomentOfInertia>(inertia)});
@@ -91,6 +94,7 @@ py::dict stroke_columns(const std::vector<Stroke>& strokes) {
   column("peak_speed", [](const Stroke& s) { return to_si(s.peak_speed); });
   column("peak_power", [](const Stroke& s) { return to_si(s.peak_power); });
   column("peak_braking", [](const Stroke& s) { return to_si(s.peak_braking); });
+  column("time_overloaded", [](const Stroke& s) { return to_si(s.time_overloaded); });
   column("driven", [](const Stroke& s) { return to_si(s.driven); });
   column("braked", [](const Stroke& s) { return to_si(s.braked); });
   column("lifted", [](const Stroke& s) { return to_si(s.lifted); });
@@ -152,10 +156,10 @@ SiResult drive_rows(const Hoist& on, std::string_view function, int gear, int la
                     const SiArgument& hook_load, const SiArgument& speed) {
   const drawworks::Drive drive = on.drive(gear, layer, overload);
   return hoist_rows(
-      function, {{"hook_load", "N", hook_load.value}, {"block_speed", "m/s", speed.value}},
+      function, {{"hook_load", "N", hook_load.value}, {"speed", "m/s", speed.value}},
       [&](const std::vector<double>& row) {
         require(function, drawworks::argument::hook_load, from_si<Force>(row[0]));
-        require(function, drawworks::argument::block_speed, from_si<Speed>(row[1]));
+        require(function, drawworks::argument::block_speed.named("speed"), from_si<Speed>(row[1]));
         return to_si(drive.acceleration(from_si<Force>(row[0]), from_si<Speed>(row[1])));
       });
 }
@@ -163,6 +167,16 @@ SiResult drive_rows(const Hoist& on, std::string_view function, int gear, int la
 }  // namespace
 
 void bind_drawworks_hoist(py::module_& m) {
+  m.def(
+      "check_limits",
+      [](double speed, double acceleration, double deceleration, double lowering_speed) {
+        constexpr std::string_view here = "drawworks.Limits";
+        drawworks::check_limits(here, limits_of(speed, acceleration, deceleration, false));
+        require(here, drawworks::argument::speed_limit.named("lowering_speed"),
+                from_si<Speed>(lowering_speed));
+      },
+      py::kw_only(), py::arg("speed"), py::arg("acceleration"), py::arg("deceleration"),
+      py::arg("lowering_speed"), "Raise for limits [m/s, m/s2] that cannot be.");
   py::class_<Hoist>(m, "Hoist", "A drawworks with its drum and the line strung up, SI.")
       .def(py::init([](const MotorNumbers& motors, const std::vector<GearNumbers>& gears,
                        double drum_efficiency, double drum_inertia, const drum::Drum& drum,
@@ -203,13 +217,14 @@ void bind_drawworks_hoist(py::module_& m) {
           [](const Hoist& on, const SiArgument& speed, int gear, int layer, bool overload) {
             constexpr std::string_view here = "drawworks.Hoist.pull";
             const drawworks::Drive drive = on.drive(gear, layer, overload);
-            return hoist_rows(
-                here, {{"block_speed", "m/s", speed.value}}, [&](const std::vector<double>& row) {
-                  require(here, drawworks::argument::block_speed, from_si<Speed>(row[0]));
-                  return to_si(drive.steady_pull(from_si<Speed>(row[0])));
-                });
+            return hoist_rows(here, {{"speed", "m/s", speed.value}},
+                              [&](const std::vector<double>& row) {
+                                require(here, drawworks::argument::block_speed.named("speed"),
+                                        from_si<Speed>(row[0]));
+                                return to_si(drive.steady_pull(from_si<Speed>(row[0])));
+                              });
           },
-          py::arg("block_speed"), py::arg("gear"), py::arg("layer"), py::arg("overload"),
+          py::arg("speed"), py::arg("gear"), py::arg("layer"), py::arg("overload"),
           "Hook load [N] hoisted steadily at a speed [m/s].")
       .def(
           "steady_speed",
@@ -231,7 +246,7 @@ void bind_drawworks_hoist(py::module_& m) {
             return drive_rows(on, "drawworks.Hoist.acceleration", gear, layer, overload, load,
                               speed);
           },
-          py::arg("hook_load"), py::arg("block_speed"), py::arg("gear"), py::arg("layer"),
+          py::arg("hook_load"), py::arg("speed"), py::arg("gear"), py::arg("layer"),
           py::arg("overload"), "Acceleration [m/s2] available with a load [N] at a speed [m/s].")
       .def(
           "motor_torque",

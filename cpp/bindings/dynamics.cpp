@@ -18,6 +18,8 @@ void bind_dynamics(py::module_& core) {
   bind_row<dynamics::StepFactor>(m, "Peak over rest, acceleration put on at once.");
   bind_row<dynamics::RampFactor>(m, "Peak over rest, acceleration that rises evenly.");
   bind_row<dynamics::StopFactor>(m, "Peak over rest, speed changed evenly.");
+  bind_row<dynamics::TroughFactor>(m, "Least over rest, hoisting stopped evenly.");
+  bind_row<dynamics::SlackSpeed>(m, "Speed that may be stopped at once without slack.");
   bind_row<dynamics::PickupFactor>(m, "Peak over rest, slack taken up at a speed.");
   bind_row<dynamics::DropFactor>(m, "Peak over rest, load dropped into the line.");
   bind_row<dynamics::WaveForce>(m, "Force of a sudden change of speed in a string.");

@@ -7,7 +7,6 @@ from typing import TYPE_CHECKING, Any
 
 import numpy as np
 
-from ropewalk import _core
 from ropewalk._border import (
     NumberLike,
     Quantity,
@@ -17,6 +16,7 @@ from ropewalk._border import (
     to_quantity,
     to_si,
 )
+from ropewalk._drawworks_core import core_hoist, gear_and_layer, stroke_arguments
 from ropewalk._drawworks_drive import Drive
 from ropewalk._drawworks_machine import Drawworks
 from ropewalk._drawworks_stroke import Limits, Stroke, StrokeCurve
@@ -128,25 +128,7 @@ class Hoist:
 
     def _hoist(self) -> Any:
         """The computing half, made anew: cheap, and the hoist stays plain data."""
-        motors = self.drawworks.motors
-        return _core.drawworks.Hoist(
-            motors=(
-                motors.count,
-                motors.power_si,
-                motors.base_speed_si,
-                motors.top_speed_si,
-                motors.inertia_si,
-                motors.overload,
-            ),
-            gears=[(g.ratio, g.efficiency, g.inertia_si) for g in self.drawworks.gears],
-            drum_efficiency=self.drawworks.drum_efficiency,
-            drum_inertia=self.drawworks.drum_inertia_si,
-            drum=self.drum._drum(),
-            reeving=self.reeving._arrangement,
-            wraps_at_lowest=self.wraps_at_lowest,
-            line_limit=self.line_limit_si,
-            sheave_mass=self.sheave_mass_si,
-        )
+        return core_hoist(self)
 
     @property
     def gears(self) -> int:
@@ -168,7 +150,7 @@ class Hoist:
         overload
             Whether the motors may give their overload.
         """
-        found = self._hoist().drive(*_numbers("drive", gear, layer), overload)
+        found = self._hoist().drive(*gear_and_layer(f"{_WHERE}.drive", gear, layer), overload)
         return Drive(
             motor_pull_si=found["pull"],
             power_si=found["power"],
@@ -194,7 +176,9 @@ class Hoist:
             Whether the motors may give their overload.
         """
         speed_si = to_si(f"{_WHERE}.pull", "speed", speed, "speed")
-        found = self._hoist().steady_pull(speed_si, *_numbers("pull", gear, layer), overload)
+        found = self._hoist().steady_pull(
+            speed_si, *gear_and_layer(f"{_WHERE}.pull", gear, layer), overload
+        )
         return to_quantity(found, "force")
 
     def speed(
@@ -212,7 +196,9 @@ class Hoist:
             Whether the motors may give their overload.
         """
         load = to_si(f"{_WHERE}.speed", "hook_load", hook_load, "force")
-        found = self._hoist().steady_speed(load, *_numbers("speed", gear, layer), overload)
+        found = self._hoist().steady_speed(
+            load, *gear_and_layer(f"{_WHERE}.speed", gear, layer), overload
+        )
         return to_quantity(found, "speed")
 
     def acceleration(
@@ -246,7 +232,7 @@ class Hoist:
         found = self._hoist().acceleration(
             to_si(where, "hook_load", hook_load, "force"),
             to_si(where, "speed", speed, "speed"),
-            *_numbers("acceleration", gear, layer),
+            *gear_and_layer(f"{_WHERE}.acceleration", gear, layer),
             overload,
         )
         return to_quantity(found, "acceleration")
@@ -272,7 +258,7 @@ class Hoist:
         found = self._hoist().motor_torque(
             to_one(where, "hook_load", hook_load, "force"),
             to_one(where, "acceleration", acceleration, "acceleration"),
-            *_numbers("motor_torque", gear, layer),
+            *gear_and_layer(f"{_WHERE}.motor_torque", gear, layer),
         )
         return to_quantity(found, "torque")
 
@@ -291,8 +277,9 @@ class Hoist:
         Hoisting, the block speeds up with the least of what limits, motors and fast line allow,
         and stops with the deceleration asked for. Lowering, the motors are disengaged and the load
         is held by the brake; limits govern, but the block speeds up no faster than it can turn the
-        drum with the brake off. A load that cannot be hoisted, or would pull the fast line beyond
-        its limit as it is stopped going down, is told in the result.
+        drum with the brake off. A load that cannot be hoisted, that takes the overload of the
+        motors for longer than their `overload_time`, or that would pull the fast line beyond its
+        limit as it is stopped going down, is told in the result.
 
         Parameters
         ----------
@@ -314,7 +301,7 @@ class Hoist:
         InadmissibleError
             For what cannot be, and if the drum does not hold the rope.
         """
-        arguments = self._stroke_arguments("stroke", travel, limits, motion, base_height, gear)
+        arguments = stroke_arguments(f"{_WHERE}.stroke", travel, limits, motion, base_height, gear)
         loads = to_si(f"{_WHERE}.stroke", "hook_load", hook_load, "force")
         columns = self._hoist().strokes(hook_loads=np.ravel(loads).tolist(), **arguments)
         return Stroke.from_columns(columns, np.shape(loads))
@@ -341,49 +328,9 @@ class Hoist:
         points
             Points in each part of the stroke in which one thing governs.
         """
-        arguments = self._stroke_arguments("curve", travel, limits, motion, base_height, gear)
+        arguments = stroke_arguments(f"{_WHERE}.curve", travel, limits, motion, base_height, gear)
         load = to_one(f"{_WHERE}.curve", "hook_load", hook_load, "force")
         count = max(2, min(to_count(f"{_WHERE}.curve", "points", points), 10_000))
         columns = self._hoist().stroke_curve(hook_load=load, points_per_piece=count, **arguments)
         plain = ("layer", "reason")
         return StrokeCurve(**{k if k in plain else f"{k}_si": v for k, v in columns.items()})
-
-    def _stroke_arguments(
-        self,
-        function: str,
-        travel: QuantityLike,
-        limits: Limits,
-        motion: str,
-        base_height: QuantityLike,
-        gear: int | None,
-    ) -> dict[str, Any]:
-        where = f"{_WHERE}.{function}"
-        if motion not in ("hoisting", "lowering"):
-            text = f"motion must be 'hoisting' or 'lowering', got {motion!r}"
-            raise InadmissibleError(f"{where}(): {text}", where, "motion")
-        if not isinstance(limits, Limits):
-            text = f"limits must be a Limits object, got {limits!r}"
-            raise InadmissibleError(f"{where}(): {text}", where, "limits")
-        up = motion == "hoisting"
-        return {
-            "up": up,
-            "base_height": to_one(where, "base_height", base_height, "length"),
-            "travel": to_one(where, "travel", travel, "length"),
-            "speed": limits.speed_si if up else limits.lowering_speed_si,
-            "acceleration": limits.acceleration_si,
-            "deceleration": limits.deceleration_si,
-            "overload": limits.overload,
-            "gear": 0 if gear is None else _number(where, "gear", gear),
-        }
-
-
-def _number(where: str, name: str, value: Any) -> int:
-    """Gear or layer as an int of the core, which says whether there is one."""
-    number = to_count(where, name, value)
-    # The core takes gear 0 for the best one, which is not to be had by number.
-    return max(-1, min(number, 2**31 - 1)) or -1
-
-
-def _numbers(function: str, gear: Any, layer: Any) -> tuple[int, int]:
-    where = f"{_WHERE}.{function}"
-    return _number(where, "gear", gear), _number(where, "layer", layer)

@@ -30,7 +30,7 @@ def _text(owner: Any) -> str:
     for item in fields(owner):
         value = getattr(owner, item.name)
         unit = _UNITS.get(item.name)
-        shown.append(f"'{value!r} {unit}'" if unit else repr(value))
+        shown.append(f"'{value!r} {unit}'" if unit and value is not None else repr(value))
     return f"{type(owner).__name__}({', '.join(shown)})"
 
 
@@ -39,6 +39,7 @@ _UNITS = {
     "base_speed_si": "rad/s",
     "top_speed_si": "rad/s",
     "inertia_si": "kg*m**2",
+    "overload_time_si": "s",
     "drum_inertia_si": "kg*m**2",
 }
 
@@ -64,6 +65,8 @@ class Motors:
         drawworks it may be most of what must be accelerated.
     overload
         Torque and power the motors may give for a while, over the rated ones; 1 if left out.
+    overload_time
+        How long they may be overloaded in one stroke, from their maker; no limit if left out.
 
     Examples
     --------
@@ -79,6 +82,7 @@ class Motors:
     top_speed_si: float
     inertia_si: float
     overload: float
+    overload_time_si: float | None
 
     def __init__(
         self,
@@ -88,6 +92,7 @@ class Motors:
         top_speed: QuantityLike,
         inertia: QuantityLike = "0 kg*m**2",
         overload: NumberLike = 1.0,
+        overload_time: QuantityLike | None = None,
     ) -> None:
         where = "drawworks.Motors"
         _set(
@@ -98,6 +103,11 @@ class Motors:
             top_speed_si=to_one(where, "top_speed", top_speed, "angular_velocity"),
             inertia_si=to_one(where, "inertia", inertia, "moment_of_inertia"),
             overload=to_one(where, "overload", overload, "number"),
+            overload_time_si=(
+                None
+                if overload_time is None
+                else to_one(where, "overload_time", overload_time, "time")
+            ),
         )
 
     def __repr__(self) -> str:

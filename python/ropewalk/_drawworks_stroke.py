@@ -9,6 +9,7 @@ from typing import Any
 import numpy as np
 import numpy.typing as npt
 
+from ropewalk import _core
 from ropewalk._border import Quantity, QuantityLike, to_one, to_quantity
 
 __all__ = ["Limits", "Stroke", "StrokeCurve"]
@@ -30,6 +31,11 @@ class Limits:
         Lowering speed that is not exceeded; as `speed` if left out.
     overload
         Whether the motors may give their overload while hoisting.
+
+    Raises
+    ------
+    InadmissibleError
+        For limits that cannot be; a deceleration beyond g leaves the lines slack.
 
     Examples
     --------
@@ -71,6 +77,9 @@ class Limits:
             ),
             "overload": bool(overload),
         }
+        _core.drawworks.check_limits(
+            **{name.removesuffix("_si"): v for name, v in values.items() if name != "overload"}
+        )
         for name, value in values.items():
             object.__setattr__(self, name, value)
 
@@ -98,6 +107,8 @@ class Stroke:
         Largest power of the motors, W.
     peak_braking_si
         Largest power the brakes take, W.
+    time_overloaded_si
+        Time in which the motors give more than their rated torque or power, s.
     driven_si
         Given by the motors, J.
     braked_si
@@ -115,6 +126,7 @@ class Stroke:
     peak_speed_si: Any
     peak_power_si: Any
     peak_braking_si: Any
+    time_overloaded_si: Any
     driven_si: Any
     braked_si: Any
     lifted_si: Any
@@ -149,6 +161,11 @@ class Stroke:
     def peak_braking(self) -> Quantity:
         """Largest power the brakes take."""
         return to_quantity(self.peak_braking_si, "power")
+
+    @property
+    def time_overloaded(self) -> Quantity:
+        """Time in which the motors give more than their rated torque or power."""
+        return to_quantity(self.time_overloaded_si, "time")
 
     @property
     def driven(self) -> Quantity:

@@ -17,7 +17,7 @@ if TYPE_CHECKING:
     from ropewalk._drawworks_stroke import Limits, Stroke
     from ropewalk.drillstring import DrillString
 
-__all__ = ["Trip", "trip", "trip_of_loads"]
+__all__ = ["Trip", "to_connection_time", "trip", "trip_of_loads"]
 
 
 @dataclass(frozen=True, slots=True)
@@ -219,9 +219,18 @@ def trip(
         block=block,
         stand_length=stand,
         limits=limits,
-        connection_time=to_one(where, "connection_time", connection_time, "time"),
+        connection_time=to_connection_time(where, connection_time),
         base_height=to_one(where, "base_height", base_height, "length"),
     )
+
+
+def to_connection_time(where: str, given: QuantityLike) -> float:
+    """Return a time of connection in s, of 0 or more."""
+    time = to_one(where, "connection_time", given, "time")
+    if not (np.isfinite(time) and time >= 0.0):
+        text = f"connection_time = {time!r} s must be a time of 0 s or more"
+        raise InadmissibleError(f"{where}(): {text}", where, "connection_time")
+    return time
 
 
 def trip_of_loads(
@@ -236,9 +245,6 @@ def trip_of_loads(
     base_height: float,
 ) -> Trip:
     """Return the trip of loads that are known, N; lengths in m, times in s."""
-    if not (np.isfinite(connection_time) and connection_time >= 0.0):
-        text = f"connection_time = {connection_time!r} s must be a time of 0 s or more"
-        raise InadmissibleError(f"drawworks.trip(): {text}", "drawworks.trip", "connection_time")
 
     def stroke(loads: float | npt.NDArray[np.float64], motion: str) -> Stroke:
         return hoist.stroke(

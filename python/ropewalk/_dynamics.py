@@ -6,7 +6,8 @@ from dataclasses import dataclass
 from typing import TYPE_CHECKING, Any, Literal
 
 from ropewalk import _core
-from ropewalk._border import Quantity, QuantityLike, to_count, to_quantity, to_si
+from ropewalk._border import Quantity, QuantityLike, to_count, to_one, to_quantity, to_si
+from ropewalk._dynamics_stop import HoistStop
 from ropewalk._names import to_name
 from ropewalk.errors import InadmissibleError, UnknownEntryError
 
@@ -138,11 +139,74 @@ class HoistLine:
             Held by their friction, the stiffer line and the higher peak, see `locked_stiffness`;
             or free to turn, `line_stiffness`. The true peak lies between.
         """
-        where = f"{_WHERE}.pickup_factor"
+        load, stiffness = self._swinging("pickup_factor", hook_load, line_height, sheaves)
+        speed = to_si(f"{_WHERE}.pickup_factor", "pickup_speed", pickup_speed, "speed")
+        return _core.dynamics.pickup_factor(speed, stiffness, load)
+
+    def stop_hoisting(
+        self,
+        speed_change: QuantityLike,
+        downward_acceleration: QuantityLike,
+        hook_load: QuantityLike,
+        line_height: QuantityLike,
+        *,
+        sheaves: Sheaves = "locked",
+    ) -> HoistStop:
+        """How little the line carries as hoisting is stopped, and whether it goes slack.
+
+        See `trough_factor`. Slack line may leave its sheaves and the laps of the drum, and the load
+        falls back into it: a hoist is not to be run so. What a hoist may do is said by its maker,
+        the rules in force and licensed practice.
+
+        Parameters
+        ----------
+        speed_change
+            Speed of the block before the stop.
+        downward_acceleration
+            With which it is stopped, counted at the block.
+        hook_load
+            Load on the lines at rest. Of one stop shorter than half a swing a heavy load makes
+            less slack than the empty block, which swings faster.
+        line_height
+            Length of one line between the blocks.
+        sheaves : {"locked", "turning"}, default "locked"
+            As for `pickup_factor`; locked, the line swings faster, and the trough is deeper.
+
+        Examples
+        --------
+        >>> import ropewalk as rw
+        >>> line = rw.dynamics.HoistLine.of_rig(rw.load_rig(rw.rig.example("rig7")))
+        >>> line.stop_hoisting("1.2 m/s", "1 m/s**2", "300 kip", "20 m").goes_slack
+        False
+        >>> line.stop_hoisting("1.2 m/s", "20 m/s**2", "300 kip", "20 m").goes_slack
+        True
+        """
+        where = f"{_WHERE}.stop_hoisting"
+        load = to_one(where, "hook_load", hook_load, "force")
+        to_one(where, "line_height", line_height, "length")
+        _, stiffness = self._swinging("stop_hoisting", hook_load, line_height, sheaves)
+        speed = to_one(where, "speed_change", speed_change, "speed")
+        down = to_one(where, "downward_acceleration", downward_acceleration, "acceleration")
+        frequency = float(_core.dynamics.natural_frequency(load, stiffness))
+        trough = float(_core.dynamics.trough_factor(speed, down, frequency))
+        slack_speed = float(_core.dynamics.slack_speed(frequency))
+        finding = ""
+        if trough <= 0.0:
+            finding = (
+                f"the line goes slack: {speed:.4g} m/s stopped with {down:.4g} m/s**2; it would "
+                f"stay tight with half of g, or from {slack_speed:.4g} m/s"
+            )
+        return HoistStop(load, self.lines, trough, frequency, slack_speed, finding)
+
+    def _swinging(
+        self, method: str, hook_load: QuantityLike, line_height: QuantityLike, sheaves: Sheaves
+    ) -> tuple[Any, Any]:
+        """Hook load and stiffness in SI, sheaves locked or turning."""
+        where = f"{_WHERE}.{method}"
         if to_name(where, "sheaves", sheaves) not in ("locked", "turning"):
             text = f"sheaves must be 'locked' or 'turning', got {sheaves!r}"
             raise UnknownEntryError(f"{where}(): {text}", where, "sheaves")
-        load, stiffness = self._loaded("pickup_factor", hook_load, line_height)
+        load, stiffness = self._loaded(method, hook_load, line_height)
         if sheaves == "locked":
             stiffness = _core.dynamics.locked_stiffness(
                 self.rope_modulus_si,
@@ -150,8 +214,7 @@ class HoistLine:
                 self.lines,
                 to_si(where, "line_height", line_height, "length"),
             )
-        speed = to_si(where, "pickup_speed", pickup_speed, "speed")
-        return _core.dynamics.pickup_factor(speed, stiffness, load)
+        return load, stiffness
 
     def _loaded(
         self, method: str, hook_load: QuantityLike, line_height: QuantityLike

@@ -8,8 +8,10 @@ __all__ = [
     "drop_factor",
     "pickup_factor",
     "ramp_factor",
+    "slack_speed",
     "step_factor",
     "stop_factor",
+    "trough_factor",
     "wave_force",
     "wave_return_time",
 ]
@@ -97,6 +99,65 @@ def stop_factor(
     >>> import ropewalk as rw
     >>> print(f"{rw.dynamics.stop_factor('0.2 m/s', '2 m/s**2', '1.483 Hz'):.3f}")
     1.183
+    """
+    ...
+
+
+@face("dynamics.trough_factor")
+def trough_factor(
+    speed_change: QuantityLike,
+    downward_acceleration: QuantityLike,
+    natural_frequency: QuantityLike,
+    *,
+    outside_validity: Policy = "raise",
+    return_status: bool = False,
+    threads: int = 1,
+) -> float:
+    r"""Least load over rest when hoisting is stopped, or lowering started, at an acceleration.
+
+    .. math::
+
+       F/W = \max\left(0, 1 - 2 \frac{a}{g} \sin \pi f t\right) \quad (f t < 1/2), \qquad
+       F/W = \max\left(0, 1 - 2 \frac{a}{g}\right) \quad \text{from there on}, \qquad
+       t = \Delta v / a
+
+    The swing of `stop_factor` the other way up. At 0 the line goes slack: the load flies and falls
+    back into it, which is not followed here; slack line may leave sheaves and drum. An acceleration
+    up to g/2 never makes it slack.
+
+    Source: as for `stop_factor`.
+
+    Examples
+    --------
+    >>> import ropewalk as rw
+    >>> print(f"{rw.dynamics.trough_factor('0.2 m/s', '2 m/s**2', '1.483 Hz'):.3f}")
+    0.817
+    """
+    ...
+
+
+@face("dynamics.slack_speed")
+def slack_speed(
+    natural_frequency: QuantityLike,
+    *,
+    outside_validity: Policy = "raise",
+    return_status: bool = False,
+    threads: int = 1,
+) -> Quantity:
+    r"""Largest speed of hoisting that may be stopped at once without the line going slack.
+
+    .. math:: v = \frac{g}{2 \pi f}
+
+    Nothing swings back harder than a hard stop: below this speed no stop makes the line slack,
+    however it is braked.
+
+    Source: derived, `trough_factor` for a → ∞.
+
+    Examples
+    --------
+    >>> import ropewalk as rw
+    >>> print(f"{rw.dynamics.slack_speed('1.5 Hz').to('m/s'):.2f}")
+    1.04 meter / second
     """
     ...
 

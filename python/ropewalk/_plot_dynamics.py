@@ -73,11 +73,14 @@ def pickup_factors(
         )
     ax.axhline(2.0, color="#777777", linewidth=0.9)
     ax.annotate(
-        "load put on suddenly",
-        (0.99, 2.0),
+        "load put\non suddenly",
+        (1.0, 2.0),
+        (3, 0),
         xycoords=("axes fraction", "data"),
-        ha="right",
-        va="top",
+        textcoords="offset points",
+        annotation_clip=False,  # beside the axes, where no curve can cross it
+        ha="left",
+        va="center",
         fontsize=7,
         color="#555555",
     )

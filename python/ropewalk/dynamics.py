@@ -14,8 +14,10 @@ from ropewalk._dynamics_factors import (
     drop_factor,
     pickup_factor,
     ramp_factor,
+    slack_speed,
     step_factor,
     stop_factor,
+    trough_factor,
     wave_force,
     wave_return_time,
 )
@@ -28,9 +30,13 @@ from ropewalk._dynamics_line import (
     string_frequency,
     string_stiffness,
 )
+from ropewalk._dynamics_stop import (
+    HoistStop,
+)
 
 __all__ = [
     "HoistLine",
+    "HoistStop",
     "drop_factor",
     "line_stiffness",
     "locked_stiffness",
@@ -38,11 +44,13 @@ __all__ = [
     "pickup_factor",
     "ramp_factor",
     "series_stiffness",
+    "slack_speed",
     "static_stretch",
     "step_factor",
     "stop_factor",
     "string_frequency",
     "string_stiffness",
+    "trough_factor",
     "wave_force",
     "wave_return_time",
 ]

@@ -1,5 +1,6 @@
 #include <gtest/gtest.h>
 
+#include <algorithm>
 #include <cmath>
 
 #include "ropewalk/base/error.hpp"
@@ -172,6 +173,23 @@ TEST(WaveForceTest, LastsUntilTheStringIsUpToSpeed) {
   const double impulse = to_si(wave_force(v, pipe, steel, density)) *
                          to_si(wave_return_time(length, steel, density)) / 2.0;
   EXPECT_NEAR(impulse / (to_si(density * pipe * length) * 1.0), 1.0, 1e-14);
+}
+
+TEST(PeakFactors, AStopOfHoistingIsThePeakTheOtherWayUp) {
+  const Frequency f = hertz(1.5);
+  for (const double v : {0.05, 0.3, 1.0}) {
+    for (const double a : {0.05, 0.4, 3.0}) {
+      const double trough = to_si(trough_factor(v * meter_per_second, a * g, f));
+      const double peak = to_si(stop_factor(v * meter_per_second, a * g, f));
+      EXPECT_NEAR(trough, std::max(0.0, 2.0 - peak), 1e-14);
+    }
+  }
+  // By energy the load comes to rest as the line is straight: v²/2 = g δ/2, δ = g/(2π f)².
+  const double rate = 2.0 * pi * 1.5;
+  EXPECT_NEAR(to_si(slack_speed(f)), to_si(standard_gravity) / rate, 1e-12);
+  EXPECT_GT(to_si(trough_factor(0.99 * slack_speed(f), 10.0 * g, f)), 0.0);
+  EXPECT_EQ(to_si(trough_factor(1.01 * slack_speed(f), 10.0 * g, f)), 0.0);
+  EXPECT_GT(to_si(trough_factor(10.0 * meter_per_second, 0.499 * g, f)), 0.0);
 }
 
 TEST(DynamicsArguments, WhatCannotBeIsRefused) {

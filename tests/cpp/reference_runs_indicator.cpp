@@ -21,6 +21,7 @@ std::map<std::string, Run, std::less<>> indicator_runs() {
       row<dynamics::NaturalFrequency>(),     row<dynamics::PickupFactor>(),
       row<dynamics::RampFactor>(),           row<dynamics::SeriesStiffness>(),
       row<dynamics::StaticStretch>(),        row<dynamics::StepFactor>(),
+      row<dynamics::TroughFactor>(),         row<dynamics::SlackSpeed>(),
       row<dynamics::StopFactor>(),           row<dynamics::StringFrequency>(),
       row<dynamics::StringStiffness>(),      row<dynamics::WaveForce>(),
       row<dynamics::WaveReturnTime>(),

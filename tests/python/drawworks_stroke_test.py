@@ -317,3 +317,49 @@ def test_a_trip_that_cannot_be_says_why() -> None:
         )
     with pytest.raises(InadmissibleError, match="depth"):
         dw.trip(rw.rig.hoist(rig), string, block_weight="200 kN", **{**job, "depth": "0 m"})
+
+
+# Overload
+
+
+@given(loads, speeds, st.floats(0.02, 2.0))
+def test_the_time_overloaded_is_that_of_the_curve(load: float, speed: float, a: float) -> None:
+    on = hoist()
+    limits = dw.Limits(rw.Q(speed, "m/s"), rw.Q(a, "m/s**2"), overload=True)
+    stroke = on.stroke(rw.Q(load, "N"), STAND, limits)
+    curve = on.curve(rw.Q(load, "N"), STAND, limits, points=400)
+    motors, gear = on.drawworks.motors, on.drawworks.gears[stroke.gear - 1]
+    rated = motors.count * motors.power_si
+    radius = [on.drum.lap_length(int(layer)).m_as("m") / (2.0 * np.pi) for layer in curve.layer]
+    turning = 10 * curve.speed_si / np.asarray(radius) * gear.ratio  # of the motors, rad/s
+    # Rated power, or what rated torque gives at that rotation, whichever is less.
+    most = rated * np.minimum(turning / motors.base_speed_si, 1.0)
+    beyond = curve.power_si > most * (1.0 + 1e-6)
+    steps = np.diff(curve.time_si)
+    counted = float(np.sum(steps * (beyond[:-1] & beyond[1:])))
+    # Each piece begins and ends its overload within a step of the curve.
+    assert counted <= stroke.time_overloaded_si + 1e-9
+    assert stroke.time_overloaded_si - counted <= 4 * 2 * steps.max() + 1e-9
+
+
+def test_an_overload_that_lasts_too_long_is_a_finding() -> None:
+    limits = dw.Limits("1.2 m/s", "0.4 m/s**2", overload=True)
+    used = hoist().stroke("1500 kN", STAND, limits).time_overloaded.m_as("s")
+    assert used > 10.0
+
+    def strung(seconds: float) -> Any:
+        motors = dw.Motors(
+            2, "750 hp", "800 rpm", "1600 rpm", "15 kg*m**2", 1.3, rw.Q(seconds, "s")
+        )
+        return hoist(drawworks=machine(motors=motors))
+
+    assert strung(used * 1.001).stroke("1500 kN", STAND, limits, gear=2).possible
+    short = strung(used * 0.5)
+    loads_ = rw.Q([300.0, 1500.0], "kN")
+    strokes = short.stroke(loads_, STAND, limits)
+    assert strokes.possible.tolist() == [True, False]
+    assert "overload_time allows" in strokes.reason[1]
+    assert strokes.time_si[1] == math.inf
+    assert strokes.time_overloaded_si[1] == 0.0
+    # At the rating the same load goes up, only slower.
+    assert short.stroke("1500 kN", STAND, dw.Limits("1.2 m/s", "0.4 m/s**2")).possible

@@ -110,7 +110,8 @@ def test_sizes_rise_with_depth() -> None:
 
 
 def test_they_are_plain_data() -> None:
-    on = hoist(line_limit="200 kN")
+    motors = dw.Motors(2, "750 hp", "800 rpm", "1600 rpm", overload=1.3, overload_time="40 s")
+    on = hoist(line_limit="200 kN", drawworks=machine(motors=motors))
     for twin in (pickle.loads(pickle.dumps(on)), copy.deepcopy(on)):
         assert twin == on
         assert twin.drive(1, 2) == on.drive(1, 2)
@@ -133,6 +134,8 @@ def test_they_are_plain_data() -> None:
         ("inertia", "-15 kg*m**2", InadmissibleError),
         ("overload", 0.9, InadmissibleError),
         ("overload", math.nan, InadmissibleError),
+        ("overload_time", "0 s", InadmissibleError),
+        ("overload_time", 60, UnitError),
         ("power", rw.Q([1.0, 2.0], "W"), InadmissibleError),
     ],
 )
@@ -147,8 +150,28 @@ def test_motors_that_cannot_be_are_refused(
         "inertia": "15 kg*m**2",
         "overload": 1.0,
     }
-    with pytest.raises(error, match=field):
+    with pytest.raises(error, match=field) as refused:
         hoist(drawworks=machine(motors=dw.Motors(**{**motors, field: value})))
+    assert (refused.value.where, refused.value.field) == ("drawworks.Motors", field)
+
+
+@pytest.mark.parametrize("field", ["ratio", "efficiency", "inertia"])
+def test_gears_that_cannot_be_are_refused_by_the_name_of_the_argument(field: str) -> None:
+    gear = {"ratio": 10.0, "efficiency": 0.95, "inertia": "0 kg*m**2"}
+    wrong = "-1 kg*m**2" if field == "inertia" else -1.0
+    with pytest.raises(InadmissibleError) as refused:
+        hoist(drawworks=machine(gears=[dw.Gear(**{**gear, field: wrong})]))
+    assert (refused.value.where, refused.value.field) == ("drawworks.Gear", field)
+
+
+@pytest.mark.parametrize("field", ["speed", "acceleration", "deceleration", "lowering_speed"])
+@pytest.mark.parametrize("value", [-1.0, 0.0, math.nan, math.inf])
+def test_limits_that_cannot_be_are_refused(field: str, value: float) -> None:
+    unit = "m/s" if "speed" in field else "m/s**2"
+    given = {"speed": "1 m/s", "acceleration": "0.4 m/s**2", field: rw.Q(value, unit)}
+    with pytest.raises(InadmissibleError) as refused:
+        dw.Limits(**given)
+    assert (refused.value.where, refused.value.field) == ("drawworks.Limits", field)
 
 
 def test_what_cannot_be_is_refused() -> None:
@@ -156,7 +179,7 @@ def test_what_cannot_be_is_refused() -> None:
     on = hoist()
     for call, field in (
         (lambda: hoist(drawworks=machine(gears=[])), "gears"),
-        (lambda: hoist(drawworks=machine(gears=[dw.Gear(10, 0)])), "gear_efficiency"),
+        (lambda: hoist(drawworks=machine(gears=[dw.Gear(10, 0)])), "efficiency"),
         (lambda: hoist(drawworks=machine(drum_efficiency=1.1)), "drum_efficiency"),
         (lambda: machine(motors="two"), "motors"),
         (lambda: machine(gears=[10.0]), "gears"),
@@ -166,11 +189,11 @@ def test_what_cannot_be_is_refused() -> None:
         (lambda: on.drive(3, 1), "gear"),
         (lambda: on.drive(0, 1), "gear"),
         (lambda: on.drive(1, 9), "layer"),
-        (lambda: on.pull("-1 m/s", gear=1, layer=1), "block_speed"),
+        (lambda: on.pull("-1 m/s", gear=1, layer=1), "speed"),
         (lambda: on.speed("0 N", gear=1, layer=1), "hook_load"),
         (lambda: on.stroke("0 N", STAND, limits), "hook_load"),
         (lambda: on.stroke("1 MN", "0 m", limits), "travel"),
-        (lambda: on.stroke("1 MN", "150 m", limits), "block_height"),
+        (lambda: on.stroke("1 MN", "150 m", limits), "travel"),
         (lambda: on.stroke("1 MN", STAND, limits, gear=0), "gear"),
         (lambda: on.stroke("1 MN", STAND, limits, "static"), "motion"),
         (lambda: on.stroke("1 MN", STAND, "fast"), "limits"),
@@ -178,5 +201,6 @@ def test_what_cannot_be_is_refused() -> None:
         (lambda: on.stroke("1 MN", STAND, dw.Limits("1 m/s", "1 m/s**2", "20 m/s**2")), "deceler"),
         (lambda: on.curve(rw.Q([1.0, 2.0], "MN"), STAND, limits), "hook_load"),
     ):
-        with pytest.raises(InadmissibleError, match=field):
+        with pytest.raises(InadmissibleError, match=field) as refused:
             call()
+        assert refused.value.field.startswith(field)

@@ -154,6 +154,66 @@ def test_falling_into_the_line_is_integrated(height: float) -> None:
     assert found == pytest.approx(rw.dynamics.drop_factor(rw.Q(height, "m"), stretch), rel=1e-5)
 
 
+@pytest.mark.parametrize("swings", [0.05, 0.25, 0.45, 0.6, 1.7])
+@pytest.mark.parametrize("speed", [0.3, 0.9, 2.5])
+def test_the_trough_of_a_stop_is_integrated(swings: float, speed: float) -> None:
+    """A line that only pulls, its upper end hoisted and stopped, by SciPy.
+
+    y is the height of the load, z that of the upper end above it with the line just straight.
+    """
+    load, stiffness = 2.45e6, 21.72e6
+    mass, stretch = load / G, load / stiffness
+    frequency = rw.dynamics.natural_frequency(rw.Q(load, "N"), rw.Q(stiffness, "N/m"))
+    period = 1.0 / frequency.m_as("Hz")
+    duration = swings * period
+    a = speed / duration
+
+    def end(t: Any) -> Any:
+        run = np.minimum(t, duration)
+        return stretch + speed * run - 0.5 * a * run**2
+
+    def force(t: Any, y: Any) -> Any:
+        return stiffness * np.maximum(end(t) - y, 0.0)
+
+    # Up to the first trough: half a swing after the stop, if it is shorter than that.
+    result = solve_ivp(
+        lambda t, s: [s[1], force(t, s[0]) / mass - G],
+        (0.0, duration + 0.6 * period),
+        [0.0, speed],
+        rtol=1e-9,
+        atol=1e-12,
+        max_step=period / 2000,
+    )
+    found = float(force(result.t, result.y[0]).min()) / load
+    expected = rw.dynamics.trough_factor(rw.Q(speed, "m/s"), rw.Q(a, "m/s**2"), frequency)
+    assert found == pytest.approx(expected, abs=2e-3)
+    # Slack is told by the simulation too: no force at all.
+    assert (found == 0.0) == (expected == 0.0)
+
+
+def test_a_hard_stop_leaves_the_line_just_tight_at_the_slack_speed() -> None:
+    # Energy: the load comes to rest as the spring is straight, m v²/2 = W δ − k δ²/2, δ = W/k.
+    load, stiffness = 2.45e6, 21.72e6
+    stretch = load / stiffness
+    by_energy = math.sqrt(2.0 / (load / G) * (load * stretch - 0.5 * stiffness * stretch**2))
+    frequency = rw.dynamics.natural_frequency(rw.Q(load, "N"), rw.Q(stiffness, "N/m"))
+    speed = rw.dynamics.slack_speed(frequency)
+    assert speed.m_as("m/s") == pytest.approx(by_energy, rel=1e-12)
+    assert rw.dynamics.trough_factor(0.999 * speed, "100 m/s**2", frequency) > 0.0
+    assert rw.dynamics.trough_factor(1.1 * speed, "100 m/s**2", frequency) == 0.0
+
+
+@given(st.floats(1e-3, 5.0), st.floats(0.01, 100.0), st.floats(0.1, 5.0))
+def test_the_trough_is_the_peak_the_other_way_up(v: float, a: float, f: float) -> None:
+    given_ = (rw.Q(v, "m/s"), rw.Q(a, "m/s**2"), rw.Q(f, "Hz"))
+    trough, peak_ = rw.dynamics.trough_factor(*given_), rw.dynamics.stop_factor(*given_)
+    assert 0.0 <= trough <= 1.0
+    assert trough == pytest.approx(max(0.0, 2.0 - peak_), abs=1e-12)
+    slack_speed = rw.dynamics.slack_speed(given_[2]).m_as("m/s")
+    if a < 0.499 * G or v < 0.999 * slack_speed:
+        assert trough > 0.0
+
+
 @given(st.floats(0.0, 5.0), st.floats(0.0, 5.0), st.floats(0.1, 5.0))
 def test_nothing_peaks_more_than_a_step(a: float, ramp: float, f: float) -> None:
     acceleration, frequency = rw.Q(a, "m/s**2"), rw.Q(f, "Hz")
@@ -254,6 +314,31 @@ def test_locked_sheaves_give_the_higher_peak() -> None:
         line.pickup_factor(*given, "30 m", sheaves="loose")  # type: ignore[arg-type]
 
 
+def test_a_stop_tells_trough_and_slack() -> None:
+    line = rw.dynamics.HoistLine(12, "100 GPa", "678.7 mm**2", "45 m", "45 m")
+    # Locked, N E A/h = 27.148 MN/m; 300 kip on it swings with 2.24 Hz.
+    rate = math.sqrt(27.148e6 * G / (300e3 * 4.4482216152605))
+    stop = line.stop_hoisting("0.4 m/s", "3 m/s**2", "300 kip", "30 m")
+    by_hand = 1.0 - 2.0 * 3.0 / G * math.sin(min(0.5 * rate * 0.4 / 3.0, 0.5 * math.pi))
+    assert stop.trough_factor == pytest.approx(by_hand, rel=1e-6)
+    assert not stop.goes_slack
+    assert stop.finding == ""
+    assert_close(stop.line_tension * 12, stop.trough)
+    assert stop.trough.m_as("kip") == pytest.approx(by_hand * 300.0, rel=1e-5)
+    assert stop.slack_speed.m_as("m/s") == pytest.approx(G / rate, rel=1e-5)
+    hard = line.stop_hoisting("1.5 m/s", "30 m/s**2", "300 kip", "30 m")
+    assert hard.goes_slack
+    assert hard.trough.m_as("N") == 0.0
+    assert "1.5 m/s stopped with 30 m/s**2" in hard.finding
+    # With the sheaves turning the line is softer and swings slower.
+    soft = line.stop_hoisting("0.4 m/s", "3 m/s**2", "300 kip", "30 m", sheaves="turning")
+    assert soft.trough_factor > stop.trough_factor
+    with pytest.raises(InadmissibleError, match="downward_acceleration"):
+        line.stop_hoisting("0.4 m/s", "0 m/s**2", "300 kip", "30 m")
+    with pytest.raises(InadmissibleError, match="hook_load"):
+        line.stop_hoisting("0.4 m/s", "1 m/s**2", rw.Q([1.0, 2.0], "kip"), "30 m")
+
+
 def test_a_line_is_plain_data() -> None:
     line = rw.dynamics.HoistLine(10, "100 GPa", "600 mm**2", "50 m", "40 m")
     for twin in (pickle.loads(pickle.dumps(line)), copy.deepcopy(line)):
@@ -302,3 +387,22 @@ def test_the_picture_has_a_curve_for_each_load() -> None:
         assert curve.get_ydata()[-1] == line.pickup_factor("1 m/s", load, "30 m")
         assert curve.get_xdata()[-1] == pytest.approx(60 / 0.3048)
     assert light.get_linestyle() != heavy.get_linestyle()
+
+
+def test_no_curve_crosses_the_words_of_the_picture() -> None:
+    from matplotlib.backends.backend_agg import FigureCanvasAgg
+
+    line = rw.dynamics.HoistLine(10, "100 GPa", "600 mm**2", "50 m", "40 m")
+    for loads_ in (["50 kip", "150 kip", "300 kip"], ["20 kip"], ["900 kip"]):
+        figure = Figure(figsize=(5.5, 3.8), layout="constrained")
+        ax = figure.subplots()
+        plot.pickup_factors(ax, line, loads_, line_height="30 m")
+        FigureCanvasAgg(figure).draw()
+        (words,) = ax.texts
+        box = words.get_window_extent()
+        assert figure.bbox.x1 >= box.x1
+        for curve in ax.get_lines():
+            across = np.interp(np.linspace(0, 1, 500), [0, 1], curve.get_xdata())
+            up = np.interp(np.linspace(0, 1, 500), [0, 1], curve.get_ydata())
+            shown = curve.get_transform().transform(np.column_stack([across, up]))
+            assert not box.count_contains(shown)

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import copy
 import math
 from dataclasses import replace
 from functools import cache
@@ -15,6 +16,7 @@ from matplotlib.figure import Figure
 import ropewalk as rw
 from ropewalk import plot
 from ropewalk.errors import InadmissibleError
+from ropewalk.study.line_life import life_of_designs
 
 LINES = (6, 8, 10, 12, 14)
 LIMITS = rw.drawworks.Limits("1.2 m/s", "0.4 m/s**2")
@@ -84,9 +86,11 @@ def test_the_trade_off() -> None:
 
 def test_what_does_not_hold_says_why() -> None:
     data = study()
-    assert data.holds.values.tolist() == [False, True, True, True, False]
-    six, fourteen = (str(data.reason.sel(lines=n).values) for n in (6, 14))
+    assert data.holds.values.tolist() == [False, False, True, True, False]
+    six, eight, fourteen = (str(data.reason.sel(lines=n).values) for n in (6, 8, 14))
     assert "design factor 2.99 is less than 3" in six
+    assert "casing, 2200 m" not in eight
+    assert "string stuck after 5 x round trip, 3400 m: hook load" in eight
     assert "on a drum that holds" in fourteen
     assert math.isnan(float(data.trip_time.sel(lines=14)))
     assert math.isnan(float(data.line_life.sel(lines=14)))
@@ -114,7 +118,8 @@ def test_the_life_is_that_of_the_map() -> None:
 
 @pytest.mark.parametrize("part", ["crown", "block"])
 def test_a_part_beyond_its_rating_does_not_hold(part: str) -> None:
-    load = rig().heaviest_trip.heaviest_hook_load(rig().block.weight)
+    # The trip is not the heaviest load: 337 kip, and 100 kip of overpull allowed on a stuck string.
+    load = rig().stuck_hook_load
     if part == "crown":
         # By hand: block, fast line and, the dead sheave standing still, the last of the falls.
         fast = load / sum(1.04**-k for k in range(1, 11))
@@ -137,12 +142,118 @@ def test_a_part_beyond_its_rating_does_not_hold(part: str) -> None:
     assert math.isfinite(float(data.trip_time[0]))
 
 
+def test_services_are_the_heaviest_loads_of_the_plan() -> None:
+    data = study()
+    weight = rig().block.weight
+    casing = next(one for one in rig().operations if one.kind == "casing")
+    by_hand = {
+        "rotary drilling": rig().heaviest_trip.heaviest_hook_load(weight),
+        "setting casing": casing.heaviest_hook_load(weight),
+        "pulling on stuck pipe": rig().stuck_hook_load,
+    }
+    assert data.service.values.tolist() == list(by_hand)
+    assert data.service_hook_load.values.tolist() == list(by_hand.values())
+    assert data.service_hook_load.max() == rig().largest_hook_load
+    # Minimum design factors as API RP 9B has them: 3 for rotary drilling, 2 for casing and stuck.
+    assert data.service_minimum.values.tolist() == [3.0, 2.0, 2.0]
+    for lines in (8, 10, 12):
+        one = data.sel(lines=lines)
+        # Roller bearings, K = 1.04: the fast line carries W over the sum of K^-k.
+        share = sum(1.04**-k for k in range(1, lines + 1))
+        for service, load in by_hand.items():
+            here = one.sel(service=service)
+            assert float(here.service_fast_line_tension) == pytest.approx(load / share, rel=1e-12)
+            factor = rig().rope.breaking_force_si * share / load
+            assert float(here.service_design_factor) == pytest.approx(factor, rel=1e-12)
+            assert float(here.service_pull_margin) == pytest.approx(float(one.pull) - load)
+            # The elevator is rated 250 short tons, and carries all but what hangs above it.
+            above = 45100 * 4.4482216152605
+            used = (load - above) / (250 * 2000 * 4.4482216152605)
+            rating = float(one.mast_rating)
+            assert float(here.service_utilization) == pytest.approx(max(used, load / rating))
+
+
+def test_the_mast_is_rated_for_the_lines_strung() -> None:
+    # By hand, dead line at one leg: W/4 + W/n on it at rest, 650 kip at 10 lines.
+    kip = 4448.2216152605
+    ratings = study().mast_rating.values / kip
+    expected = [650.0 * min(1.0, (1 + 4 / 10) / (1 + 4 / n)) for n in LINES]
+    assert ratings == pytest.approx(expected, rel=1e-12)
+    weak = replace(rig(), mast=replace(rig().mast, hook_load_rating=440.0 * kip))
+    data = rw.lines_strung(weak, lines=[8, 10], limits=LIMITS, connection_time="2 min")
+    assert data.holds.values.tolist() == [False, True]
+    assert "mast carries 1.94389e+06 N, rated" in str(data.reason.values[0])
+    bare = replace(rig(), mast=None)
+    data = rw.lines_strung(bare, lines=[10], limits=LIMITS, connection_time="2 min")
+    assert math.isnan(float(data.mast_rating[0]))
+
+
+def test_a_heavy_casing_job_alone_can_be_too_much() -> None:
+    def with_drag(drag: float) -> Any:
+        jobs = [replace(o, drag_up=drag) if o.kind == "casing" else o for o in rig().operations]
+        heavy = replace(rig(), operations=tuple(jobs))
+        return rw.lines_strung(heavy, lines=[10], limits=LIMITS, connection_time="2 min")
+
+    casing = next(one for one in rig().operations if one.kind == "casing")
+    weight = float(casing.string_weight(casing.depth)[0])
+    pull = float(study().pull.sel(lines=10))
+    limit = (pull - rig().block.weight) / weight - 1.0  # the drag that takes all of the pull
+    assert bool(with_drag(limit - 1e-6).holds[0])
+    data = with_drag(limit + 1e-6)
+    assert not bool(data.holds[0])
+    assert str(data.reason.values[0]).startswith("casing, 2200 m: hook load")
+    assert math.isfinite(float(data.trip_time[0]))
+
+
+def test_the_overload_of_the_motors_pulls_a_stuck_string() -> None:
+    limits = rw.drawworks.Limits("1.2 m/s", "0.4 m/s**2", overload=True)
+    data = rw.lines_strung(rig(), lines=[8], limits=limits, connection_time="2 min")
+    assert float(data.pull[0]) == pytest.approx(1.3 * float(study().pull.sel(lines=8)))
+    assert bool(data.holds[0])
+
+
+def test_an_overload_that_lasts_too_long_is_a_reason(tmp_path: Path) -> None:
+    short = load(tmp_path, RIG7.replace('overload_time = "60 s"', 'overload_time = "2 s"'))
+    limits = rw.drawworks.Limits("1.2 m/s", "0.4 m/s**2", overload=True)
+    data = rw.lines_strung(short, lines=[10], limits=limits, connection_time="2 min")
+    assert not bool(data.holds[0])
+    assert "overload_time allows 2 s" in str(data.reason.values[0])
+
+
+def test_only_what_is_wrong_with_a_design_is_its_reason() -> None:
+    campaign = rw.Campaign.from_plan(rig())
+    model = rw.fatigue.DruckerTachau()
+    short = replace(rig(), line=replace(rig().line, supply=100.0))
+    odd = replace(rig(), reeving=replace(rig().reeving, lines=9))
+
+    def life(*designs: Any) -> Any:
+        return life_of_designs(designs, campaign, program=None, threads=1)
+
+    lives, ends = life((rig(), model, 1.0), (short, model, 1.0), (odd, model, 1.0))
+    assert [math.isfinite(one) for one in lives] == [True, False, False]
+    assert "supply = 100" in ends[1]
+    assert "lines = 9 is odd" in ends[2]
+    soft = copy.copy(rig().rope)
+    object.__setattr__(soft, "wire_strength_si", None)
+    _, why = life((replace(rig(), rope=soft), model, 1.0))
+    assert "wire_strength is not given" in why[0]
+    with pytest.raises(InadmissibleError, match="life_factor"):
+        life((rig(), model, -1.0))
+    with pytest.raises(InadmissibleError, match="no .drum."):
+        life((replace(rig(), drum=None), model, 1.0))
+
+
+@pytest.mark.parametrize("given", [{"connection_time": "-1 s"}, {"connection_time": 90.0}])
+def test_arguments_are_looked_at_though_the_drum_holds_no_row(given: dict[str, Any]) -> None:
+    with pytest.raises((InadmissibleError, rw.errors.UnitError), match="connection_time"):
+        rw.lines_strung(rig(), lines=[14], limits=LIMITS, **given)
+
+
 @pytest.mark.parametrize(
     ("field", "wrong"),
     [
         ("connection_time", {"connection_time": "-1 s"}),
-        ("deceleration", {"limits": rw.drawworks.Limits("1 m/s", "0.4 m/s**2", "12 m/s**2")}),
-        ("speed", {"limits": rw.drawworks.Limits("-1 m/s", "0.4 m/s**2")}),
+        ("connection_time", {"connection_time": rw.Q(math.nan, "s")}),
     ],
 )
 def test_arguments_that_cannot_be_are_refused(field: str, wrong: dict[str, Any]) -> None:
@@ -197,6 +308,7 @@ def test_drawworks_of_rig7() -> None:
     assert motors.count * motors.power_si == pytest.approx(1500 * 745.6998715822702)
     assert motors.base_speed_si == pytest.approx(800 * 2 * math.pi / 60)
     assert [gear.ratio for gear in parts.machine.gears] == [10.0, 5.0]
+    assert (motors.overload, motors.overload_time_si) == (1.3, 60.0)
     assert parts.line_pull is None
     sheaves = rw.drawworks.sheave_equivalent_mass("80 kg*m**2", 10, "55.375 in")
     assert rw.rig.hoist(rig()).sheave_mass_si == pytest.approx(sheaves.m_as("kg"))
@@ -227,6 +339,8 @@ def test_the_line_pull_of_the_file_limits_the_hoist(tmp_path: Path) -> None:
         ('base_speed = "800 rpm"', "base_speed = 800", "drawworks.motors.base_speed"),
         ('top_speed = "1600 rpm"', 'top_speed = "600 rpm"', "top_speed .* less than base_speed"),
         ("overload = 1.3", "overload = 0.5", "drawworks.motors.overload"),
+        ('overload_time = "60 s"', "overload_time = 60", "drawworks.motors.overload_time"),
+        ('overload_time = "60 s"', 'overload_time = "0 s"', "drawworks.motors.overload_time"),
         ("efficiency = 0.95", "efficiency = 1.95", r"drawworks.gear\[1\].efficiency"),
         ('inertia = "15 kg*m**2"', 'inertia = "15 kg"', "drawworks.motors.inertia"),
         ("ratio = 10.0", "rato = 10.0", "did you mean 'ratio'"),

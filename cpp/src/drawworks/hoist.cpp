@@ -17,6 +17,12 @@ namespace ropewalk::drawworks {
 namespace {
 
 constexpr std::string_view where = "drawworks.Hoist";
+constexpr std::string_view motors_where = "drawworks.Motors";
+constexpr std::string_view gear_where = "drawworks.Gear";
+constexpr std::string_view drawworks_where = "drawworks.Drawworks";
+
+constexpr Parameter<Time> overload_time{
+    "overload_time", above_up_to(0.0 * second, from_si<Time>(1e6), params::guard)};
 
 constexpr Parameter<Mass> sheave_mass{
     "sheave_mass", between(from_si<Mass>(0.0), from_si<Mass>(1e7), params::guard)};
@@ -26,14 +32,15 @@ constexpr Parameter<Acceleration> steady_or_up{
 constexpr Parameter<Force> line_limit{"line_limit", params::positive_force_range};
 
 void check(const Motors& motors) {
-  require(where, argument::motor_count, from_si<Number>(motors.count));
-  require(where, argument::motor_power, motors.power);
-  require(where, argument::base_speed, motors.base_speed);
-  require(where, argument::top_speed, motors.top_speed);
-  require(where, argument::inertia.named("motor_inertia"), motors.inertia);
-  require(where, argument::overload, motors.overload);
+  require(motors_where, argument::motor_count, from_si<Number>(motors.count));
+  require(motors_where, argument::motor_power.named("power"), motors.power);
+  require(motors_where, argument::base_speed, motors.base_speed);
+  require(motors_where, argument::top_speed, motors.top_speed);
+  require(motors_where, argument::inertia, motors.inertia);
+  require(motors_where, argument::overload, motors.overload);
+  if (motors.overload_time) require(motors_where, overload_time, *motors.overload_time);
   if (motors.top_speed < motors.base_speed) {
-    throw InadmissibleError(where, "top_speed",
+    throw InadmissibleError(motors_where, "top_speed",
                             "top_speed = " + quantity_text(motors.top_speed) +
                                 " is less than base_speed = " + quantity_text(motors.base_speed) +
                                 " (definition)");
@@ -44,15 +51,15 @@ void check(const StringUp& strung) {
   const Machine& machine = strung.machine;
   check(machine.motors);
   if (machine.gears.empty()) {
-    throw InadmissibleError(where, "gears", "gears must be at least one, got none");
+    throw InadmissibleError(drawworks_where, "gears", "gears must be at least one, got none");
   }
   for (const Gear& gear : machine.gears) {
-    require(where, argument::gear_ratio, gear.ratio);
-    require(where, argument::efficiency.named("gear_efficiency"), gear.efficiency);
-    require(where, argument::inertia.named("gear_inertia"), gear.inertia);
+    require(gear_where, argument::gear_ratio.named("ratio"), gear.ratio);
+    require(gear_where, argument::efficiency, gear.efficiency);
+    require(gear_where, argument::inertia, gear.inertia);
   }
-  require(where, argument::drum_efficiency, machine.drum_efficiency);
-  require(where, argument::inertia.named("drum_inertia"), machine.drum_inertia);
+  require(drawworks_where, argument::drum_efficiency, machine.drum_efficiency);
+  require(drawworks_where, argument::inertia.named("drum_inertia"), machine.drum_inertia);
   require(where, drum::argument::wraps_at_lowest, strung.wraps_at_lowest);
   if (strung.line_limit) require(where, line_limit, *strung.line_limit);
   require(where, sheave_mass, strung.sheave_mass);

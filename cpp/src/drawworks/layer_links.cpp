@@ -63,6 +63,17 @@ PieceEnergy LayerLinks::energy(double length, double gain, double full_power) co
                   (gear - drum)};
 }
 
+double LayerLinks::overloaded_share(double force, double first, double last) const noexcept {
+  // Motors at their rating must not be taken for overloaded because of rounding.
+  constexpr double rounding = 1.0 + 1e-9;
+  if (force > rated_force * rounding) return 1.0;
+  if (!(force > 0.0)) return 0.0;
+  const double most = rated_power * rounding / force;  // speed at which rated power is reached
+  const auto [slow, fast] = std::minmax(first, last);
+  if (fast <= most) return 0.0;
+  return slow >= most ? 1.0 : (fast - most) / (fast - slow);
+}
+
 LayerLinks hoisting_links(const Hoist& on, int gear, const LayerSpan& span, Force hook_load,
                           const Limits& limits, const Drive& drive) {
   const Machine& machine = on.string_up().machine;
@@ -83,6 +94,8 @@ LayerLinks hoisting_links(const Hoist& on, int gear, const LayerSpan& span, Forc
   links.terminal = power / load;
   links.tau = mass * power / (load * load);
   links.motor_power = power / to_si(drive.efficiency);
+  links.rated_power = static_cast<double>(machine.motors.count) * to_si(machine.motors.power);
+  links.rated_force = links.rated_power / to_si(drive.base_speed);
   links.load = load;
   links.hook_mass = to_si(hook_load / standard_gravity + on.string_up().sheave_mass);
   links.rope_efficiency = to_si(drive.efficiency / chosen.efficiency);
@@ -100,6 +113,7 @@ LayerLinks lowering_links(const Hoist& on, const LayerSpan& span, Force hook_loa
   links.layer = span.layer;
   links.end = span.end;
   links.knee = links.terminal = std::numeric_limits<double>::infinity();  // no power governs
+  links.rated_power = links.rated_force = std::numeric_limits<double>::infinity();
   links.cap = to_si(limits.speed);
   links.load = -to_si(hook_load);
   links.hook_mass = to_si(hook_load / standard_gravity + on.string_up().sheave_mass);

@@ -34,6 +34,8 @@ struct LayerLinks {
   double terminal;         ///< speed at which full power only just holds the load, m/s
   double tau;              ///< m P/W², s
   double motor_power;      ///< full, W
+  double rated_power;      ///< of the motors, W; infinite lowering
+  double rated_force;      ///< rated torque of the motors as a force at the hook, no losses, N
   double load;             ///< hook load, N; negative lowering
   double hook_mass;        ///< load and sheaves, kg
   double rope_efficiency;  ///< hoisting: hook power over drum power; lowering: the other way
@@ -41,6 +43,10 @@ struct LayerLinks {
   double drum_mass;        ///< of what turns at the drum, at the hook, without losses, kg
   double motor_mass;       ///< of the rotors; 0 lowering
   double turning_kinetic;  ///< both: kinetic energy over half the speed squared
+
+  /// Share of a piece of constant acceleration, in time, in which the motors are overloaded by a
+  /// force of theirs while the speed changes from one to another.
+  [[nodiscard]] double overloaded_share(double force, double first, double last) const noexcept;
 
   /// Over a length while speed squared changes by `gain`; `full_power` is the energy of the motors
   /// at full power, negative where they do not give it.

@@ -5,6 +5,7 @@
 
 #include "ropewalk/base/require.hpp"
 #include "ropewalk/drawworks/parameters.hpp"
+#include "ropewalk/drum/length.hpp"
 #include "ropewalk/drum/parameters.hpp"
 
 #include "layer_links.hpp"
@@ -21,16 +22,32 @@ constexpr std::string_view lower_where = "drawworks.lower";
 /// A share of the stroke that is nothing but rounding.
 constexpr double rounding = 1e-13;
 
-void check(std::string_view where, Force hook_load, const Travel& travel, const Limits& limits) {
+void check(const Hoist& on, std::string_view where, Force hook_load, const Travel& travel,
+           const Limits& limits) {
   require(where, argument::hook_load, hook_load);
   require(where, drum::argument::block_height.named("base_height"), travel.base_height);
   require(where, argument::travel, travel.travel);
-  require(where, argument::speed_limit, limits.speed);
-  constexpr Interval below_g =
-      above_up_to(from_si<Acceleration>(0.0), standard_gravity, "beyond g the lines go slack");
-  require(where, Parameter<Acceleration>{"acceleration", argument::acceleration_range},
-          limits.acceleration);
-  require(where, Parameter<Acceleration>{"deceleration", below_g}, limits.deceleration);
+  check_limits(where, limits);
+  const StringUp& strung = on.string_up();
+  const Number lines = from_si<Number>(strung.reeving.lines());
+  const Length full = drum::height_when_full(strung.drum, strung.wraps_at_lowest, lines);
+  const Length spare = 1e-9 * strung.drum.capacity() / lines;  // as the drum itself allows
+  const Length top = travel.base_height + travel.travel;
+  if (top <= full + spare) return;
+  throw InadmissibleError(where, "travel",
+                          "travel = " + quantity_text(travel.travel) + " from base_height = " +
+                              quantity_text(travel.base_height) + " ends at " + quantity_text(top) +
+                              " above the lowest position, and the drum is full at " +
+                              quantity_text(full));
+}
+
+/// Why the motors would be overloaded for too long, if so.
+std::string overloaded(const Hoist& on, const Stroke& stroke) {
+  const std::optional<Time> most = on.string_up().machine.motors.overload_time;
+  if (!most || stroke.time_overloaded <= *most) return {};
+  return "the motors would give more than their rating for " +
+         quantity_text(stroke.time_overloaded) + " in gear " + std::to_string(stroke.gear) +
+         ", overload_time allows " + quantity_text(*most);
 }
 
 /// Why lines that must stay tight would not, if so.
@@ -103,6 +120,11 @@ class Walk {
                      governed == Piece::Governed::by_power ? layer.motor_power * duration : -1.0);
     const bool by_power = governed == Piece::Governed::by_power;
     const double force = length > 0.0 ? energy.drive / length : 0.0;
+    // Full power is that of the overload, where there is one: over the rating all along.
+    const double share = by_power
+                             ? (layer.motor_power > layer.rated_power * (1.0 + 1e-9) ? 1.0 : 0.0)
+                             : layer.overloaded_share(force, v_, last);
+    stroke_.time_overloaded += from_si<Time>(share * duration);
     Piece piece{.governed = governed,
                 .layer = layer.layer,
                 .start = from_si<Time>(t_),
@@ -209,9 +231,17 @@ void run_up(Walk& walk, const Limits& limits) {
 
 }  // namespace
 
+void check_limits(std::string_view where, const Limits& limits) {
+  constexpr Interval below_g =
+      above_up_to(from_si<Acceleration>(0.0), standard_gravity, "beyond g the lines go slack");
+  require(where, argument::speed_limit.named("speed"), limits.speed);
+  require(where, argument::start_acceleration.named("acceleration"), limits.acceleration);
+  require(where, Parameter<Acceleration>{"deceleration", below_g}, limits.deceleration);
+}
+
 Stroke hoist(const Hoist& on, Force hook_load, const Travel& travel, const Limits& limits,
              int gear) {
-  check(hoist_where, hook_load, travel, limits);
+  check(on, hoist_where, hook_load, travel, limits);
   Stroke stroke{.gear = gear};
   std::vector<LayerLinks> layers;
   for (const LayerSpan& span : layers_upward(on, travel)) {
@@ -231,6 +261,9 @@ Stroke hoist(const Hoist& on, Force hook_load, const Travel& travel, const Limit
   Walk walk(layers, to_si(travel.travel), stroke);
   run_up(walk, limits);
   walk.stop(to_si(limits.deceleration));
+  if (std::string reason = overloaded(on, stroke); !reason.empty()) {
+    return {.reason = std::move(reason), .gear = gear};
+  }
   return stroke;
 }
 
@@ -244,7 +277,7 @@ Stroke hoist(const Hoist& on, Force hook_load, const Travel& travel, const Limit
 }
 
 Stroke lower(const Hoist& on, Force hook_load, const Travel& travel, const Limits& limits) {
-  check(lower_where, hook_load, travel, limits);
+  check(on, lower_where, hook_load, travel, limits);
   Stroke stroke;
   std::vector<LayerLinks> layers;
   for (const LayerSpan& span : layers_downward(on, travel)) {

@@ -11,6 +11,7 @@ import typing
 
 __all__: list[str] = [
     "Hoist",
+    "check_limits",
     "drum_speed",
     "drum_torque",
     "hoisting_power",
@@ -42,6 +43,7 @@ class Hoist:
             typing.SupportsFloat | typing.SupportsIndex,
             typing.SupportsFloat | typing.SupportsIndex,
             typing.SupportsFloat | typing.SupportsIndex,
+            typing.SupportsFloat | typing.SupportsIndex | None,
         ],
         gears: collections.abc.Sequence[
             tuple[
@@ -61,7 +63,7 @@ class Hoist:
     def acceleration(
         self,
         hook_load: float | numpy.typing.ArrayLike,
-        block_speed: float | numpy.typing.ArrayLike,
+        speed: float | numpy.typing.ArrayLike,
         gear: typing.SupportsInt | typing.SupportsIndex,
         layer: typing.SupportsInt | typing.SupportsIndex,
         overload: bool,
@@ -98,7 +100,7 @@ class Hoist:
         """
     def steady_pull(
         self,
-        block_speed: float | numpy.typing.ArrayLike,
+        speed: float | numpy.typing.ArrayLike,
         gear: typing.SupportsInt | typing.SupportsIndex,
         layer: typing.SupportsInt | typing.SupportsIndex,
         overload: bool,
@@ -153,6 +155,17 @@ class Hoist:
     def gears(self) -> int: ...
     @property
     def layers(self) -> int: ...
+
+def check_limits(
+    *,
+    speed: typing.SupportsFloat | typing.SupportsIndex,
+    acceleration: typing.SupportsFloat | typing.SupportsIndex,
+    deceleration: typing.SupportsFloat | typing.SupportsIndex,
+    lowering_speed: typing.SupportsFloat | typing.SupportsIndex,
+) -> None:
+    """
+    Raise for limits [m/s, m/s2] that cannot be.
+    """
 
 def drum_speed(
     block_speed: float | numpy.typing.ArrayLike,

@@ -14,11 +14,13 @@ __all__: list[str] = [
     "pickup_factor",
     "ramp_factor",
     "series_stiffness",
+    "slack_speed",
     "static_stretch",
     "step_factor",
     "stop_factor",
     "string_frequency",
     "string_stiffness",
+    "trough_factor",
     "wave_force",
     "wave_return_time",
 ]
@@ -129,6 +131,19 @@ def series_stiffness(
     In SI: stiffness [N/m], other_stiffness [N/m]; gives [N/m].
     """
 
+def slack_speed(
+    natural_frequency: float | numpy.typing.ArrayLike,
+    *,
+    outside_validity: str = "raise",
+    return_status: bool = False,
+    threads: typing.SupportsInt | typing.SupportsIndex = 1,
+) -> typing.Any:
+    """
+    Speed that may be stopped at once without slack.
+
+    In SI: natural_frequency [Hz]; gives [m/s].
+    """
+
 def static_stretch(
     hook_load: float | numpy.typing.ArrayLike,
     stiffness: float | numpy.typing.ArrayLike,
@@ -203,6 +218,21 @@ def string_stiffness(
     Stiffness of a rope or string pulled at its end.
 
     In SI: string_modulus [Pa], string_area [m2], string_length [m]; gives [N/m].
+    """
+
+def trough_factor(
+    speed_change: float | numpy.typing.ArrayLike,
+    downward_acceleration: float | numpy.typing.ArrayLike,
+    natural_frequency: float | numpy.typing.ArrayLike,
+    *,
+    outside_validity: str = "raise",
+    return_status: bool = False,
+    threads: typing.SupportsInt | typing.SupportsIndex = 1,
+) -> typing.Any:
+    """
+    Least over rest, hoisting stopped evenly.
+
+    In SI: speed_change [m/s], downward_acceleration [m/s2], natural_frequency [Hz]; gives [1].
     """
 
 def wave_force(

@@ -39,9 +39,12 @@ PARAMETERS: dict[str, Parameter] = {
     "pickup_speed": Parameter(
         SPEED, "ft/min", "Speed at which the slack is taken up, at the block.", 60.0
     ),
-    "speed_change": Parameter(SPEED, "ft/s", "Change of the speed of the upper end, upward.", 3.0),
+    "speed_change": Parameter(SPEED, "ft/s", "Change of the speed of the upper end.", 3.0),
     "upward_acceleration": Parameter(
         ACCELERATION, "m/s**2", "Upward acceleration, counted at the block.", 1.0
+    ),
+    "downward_acceleration": Parameter(
+        ACCELERATION, "m/s**2", "Downward acceleration, counted at the block.", 1.0
     ),
     "ramp_time": Parameter(TIME, "s", "Time in which the acceleration rises.", 0.5),
     "natural_frequency": Parameter(
@@ -107,6 +110,14 @@ SIGNATURES: dict[str, Signature] = {
         ("speed_change", "upward_acceleration", "natural_frequency"),
         NUMBER,
         "Peak over load at rest.",
+    ),
+    "dynamics.trough_factor": Signature(
+        ("speed_change", "downward_acceleration", "natural_frequency"),
+        NUMBER,
+        "Least load over load at rest.",
+    ),
+    "dynamics.slack_speed": Signature(
+        ("natural_frequency",), SPEED, "Speed of the block that may be stopped at once."
     ),
     "dynamics.pickup_factor": Signature(
         ("pickup_speed", "stiffness", "hook_load"), NUMBER, "Peak over load at rest."

@@ -66,6 +66,7 @@ def make_drawworks(section: DrawworksSection) -> DrawworksParts | None:
                 Q(motors.top_speed, "rad/s"),
                 Q(motors.inertia, "kg*m**2"),
                 motors.overload,
+                None if motors.overload_time is None else Q(motors.overload_time, "s"),
             ),
             [Gear(g.ratio, g.efficiency, Q(g.inertia, "kg*m**2")) for g in section.gear],
             section.drum_efficiency,
@@ -172,8 +173,7 @@ def trip(
     """
     if operation.string is None or operation.stand_length <= 0.0:
         raise RigFileError(f"{operation.title}: no stands of a string move in this operation")
-    from ropewalk._border import to_one
-    from ropewalk._drawworks_trip import trip_of_loads
+    from ropewalk._drawworks_trip import to_connection_time, trip_of_loads
     from ropewalk.rig.plan import trip_strokes
 
     loads = trip_strokes(operation, rig.block.weight)
@@ -184,6 +184,6 @@ def trip(
         block=loads.block,
         stand_length=operation.stand_length,
         limits=limits,
-        connection_time=to_one("rig.trip", "connection_time", connection_time, "time"),
+        connection_time=to_connection_time("rig.trip", connection_time),
         base_height=operation.base_height,
     )

@@ -14,6 +14,7 @@ from ropewalk.rig._fields import (
     Positive,
     Power,
     Section,
+    Time,
 )
 
 Efficiency = Annotated[float, Field(gt=0.0, le=1.0, strict=False)]
@@ -30,6 +31,10 @@ class MotorsSection(Section):
     )
     overload: Annotated[float, Field(ge=1.0, le=10.0, strict=False)] = Field(
         default=1.0, description="Torque and power for a while, over the rated ones."
+    )
+    overload_time: Time | None = Field(
+        default=None,
+        description="How long they may be overloaded in one stroke; no limit unless given.",
     )
 
 

@@ -9,7 +9,7 @@ from typing import TYPE_CHECKING, Any
 import numpy as np
 import numpy.typing as npt
 
-from ropewalk.errors import RopewalkError
+from ropewalk.errors import InadmissibleError
 from ropewalk.line._cases import Judgment, run_programs
 from ropewalk.line._setup import columns_of, line_of
 
@@ -24,6 +24,16 @@ Array = npt.NDArray[np.float64]
 
 #: Bins are as long as a sheave wraps rope, or shorter.
 _BIN = 0.5
+#: What may be wrong with a design of rope, lines and sheaves; all else is wrong with the arguments.
+_OF_THE_DESIGN = (
+    "lines",
+    "drum",
+    "supply",
+    "barrel_diameter",
+    "sheave_diameter",
+    "wire_strength",
+    "hook_load",
+)
 #: A line that outlasts so many campaigns is not followed any further.
 _MOST_CAMPAIGNS = 200
 
@@ -96,7 +106,9 @@ def life_of_designs(
 ) -> tuple[Array, npt.NDArray[np.object_]]:
     """Work of the line of every design; each is a rig, a model and a factor of life.
 
-    The work is that of `line_life`, and so is why it ended.
+    The work is that of `line_life`, and so is why it ended. A line that cannot be is told in the
+    reason: rope that the drum or the reel does not hold, an odd number of lines, rope without the
+    strength the model takes, a load under which it has no finite life. All else is raised.
     """
     life = np.full(len(designs), np.nan)
     end = np.full(len(designs), "", dtype=object)
@@ -107,7 +119,9 @@ def life_of_designs(
         try:
             ready.append(line_of(one, columns, model, factor))
             places.append(place)
-        except RopewalkError as error:
+        except InadmissibleError as error:
+            if error.field not in _OF_THE_DESIGN:
+                raise
             end[place] = str(error)
     repeats = 1 if program is None else _MOST_CAMPAIGNS
     limit = None if program is None else 1.0

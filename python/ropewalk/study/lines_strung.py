@@ -8,8 +8,17 @@ from typing import TYPE_CHECKING, Any
 
 import numpy as np
 
-from ropewalk._border import Quantity, to_count, to_quantity
-from ropewalk.errors import InadmissibleError, RopewalkError
+from ropewalk._border import to_count, to_quantity
+from ropewalk._drawworks_trip import to_connection_time
+from ropewalk.errors import InadmissibleError
+from ropewalk.study.service_loads import (
+    SERVICE_VARIABLES,
+    ServiceLoad,
+    ServiceRow,
+    service_columns,
+    service_loads,
+    service_row,
+)
 
 if TYPE_CHECKING:
     import xarray as xr
@@ -41,13 +50,14 @@ class _Row:
     moving_time: float = np.nan
     driven: float = np.nan
     braked: float = np.nan
+    mast_rating: float = np.nan
     holds: bool = False
     reason: str = ""
 
 
 #: Unit and long name of every variable.
 _VARIABLES = {
-    "pull": ("N", "largest hook load the motors hoist, on the highest layer"),
+    "pull": ("N", "largest hook load motors and line hoist, on the highest layer"),
     "pull_by_line": ("N", "hook load at which the fast line is at its minimum design factor"),
     "hook_speed": ("m/s", "steady hoisting speed of the heaviest load, on the highest layer"),
     "gear": ("1", "gear of that speed"),
@@ -61,7 +71,8 @@ _VARIABLES = {
     "moving_time": ("s", "time in which the block moves in one round trip"),
     "driven": ("J", "energy the motors give in one round trip"),
     "braked": ("J", "energy the brakes take in one round trip"),
-    "holds": ("1", "drum, motors, line and rated parts can do the job, by the rig file"),
+    "mast_rating": ("N", "static hook load rating of the mast at the lines strung; NaN if none"),
+    "holds": ("1", "drum, motors, line and rated parts can do job and plan, by the rig file"),
     "reason": ("1", "why not"),
     "line_life": ("J", "work of the line until its worst place reaches discard, by the map"),
     "line_life_end": ("1", "what ended the life by the map"),
@@ -80,10 +91,14 @@ def lines_strung(
     program: SlipCutProgram | None = None,
     threads: int = 1,
 ) -> xr.Dataset:
-    """Compare numbers of lines for the heaviest job of a rig.
+    """Compare numbers of lines for the heaviest trip of a rig, and the loads of its whole plan.
 
     More lines pull more and spare the fast line; they also cost speed, efficiency, drum and rope:
-    every foot of the block takes more line over more sheaves. The table shows both sides.
+    every foot of the block takes more line over more sheaves. The table shows both sides. Times,
+    energies and the columns without a service are for one job, the trip. The heaviest loads of the
+    plan may be others: casing, jarring, the pull allowed on a stuck string
+    (`ropewalk.rig.Rig.stuck_hook_load`). The columns along ``service`` are for the heaviest load of
+    each service, against the design factor that service asks for.
 
     Parameters
     ----------
@@ -107,9 +122,12 @@ def lines_strung(
     Returns
     -------
     xarray.Dataset
-        Dimension lines; unit and long name on every variable. A number of lines that cannot be has
-        NaN and its ``reason``. ``holds`` asks for the drum, the motors, the design factor of the
-        line, and the ratings of all parts of the load path (`ropewalk.suspension.rig_margins`).
+        Dimensions lines and service; unit and long name on every variable. A number of lines that
+        cannot be has NaN and its ``reason``. ``holds`` asks for the drum, for the job, and for the
+        heaviest load of every service: the pull on the highest layer of the drum (with the overload
+        of the motors, if `limits` allow it), the design factor of the line, and the ratings of all
+        parts of the load path at the lines strung, mast included
+        (`ropewalk.suspension.rig_margins`).
 
     Raises
     ------
@@ -129,24 +147,28 @@ def lines_strung(
     ...     connection_time="2 min",
     ... )
     >>> data.holds.values
-    array([ True,  True,  True])
+    array([False,  True,  True])
+    >>> str(data.reason.values[0]).partition(":")[0]
+    'string stuck after 5 x round trip, 3400 m'
     >>> bool((data.fast_line_tension.diff("lines") < 0).all())
     True
     """
     from ropewalk.rig import hoist
 
+    # Whether the drum holds a row or not, what is given must be.
+    waiting = to_quantity(to_connection_time(_WHERE, connection_time), "time")
     counts = [_even(number) for number in lines]
     job = rig.heaviest_trip if operation is None else operation
-    rows = [_row(rig, hoist(rig, count), job, limits, connection_time) for count in counts]
+    loads = service_loads(rig, job)
+    rows, services = [], []
+    for count in counts:
+        row, of_services = _row(rig, hoist(rig, count), job, loads, limits, waiting)
+        rows.append(row)
+        services.append(of_services)
     life, end = _lives(rig, counts, model, program, threads)
     work = job.work(rig.block.weight) / job.times
-    return _dataset(
-        rig,
-        job,
-        counts,
-        rows,
-        {"line_life": life, "line_life_end": end, "line_life_trips": life / work},
-    )
+    lives = {"line_life": life, "line_life_end": end, "line_life_trips": life / work}
+    return _dataset(rig, job, counts, rows, lives, loads, service_columns(services))
 
 
 def _even(number: Any) -> int:
@@ -158,28 +180,52 @@ def _even(number: Any) -> int:
 
 
 def _row(
-    rig: Rig, hoist: Hoist, job: Operation, limits: Limits, connection_time: QuantityLike
-) -> _Row:
+    rig: Rig,
+    hoist: Hoist,
+    job: Operation,
+    loads: Sequence[ServiceLoad],
+    limits: Limits,
+    connection_time: QuantityLike,
+) -> tuple[_Row, list[ServiceRow]]:
     """Return what one number of lines does; what cannot be is told in the row."""
     from ropewalk import design_factor
     from ropewalk.rig import trip
+    from ropewalk.suspension import rig_suspension
 
     load = to_quantity(job.heaviest_hook_load(rig.block.weight), "force")
     tensions = hoist.reeving.tensions(load, motion="hoisting")
     minimum = design_factor.minimum(job.service, rig.design_factor_standard)
     breaking = rig.rope.breaking_force_si
+    mast = rig_suspension(replace(rig, reeving=hoist.reeving)).mast_si
     row = _Row(
         fast_line_tension=float(tensions.fast_line_si),
         design_factor=breaking / float(tensions.fast_line_si),
         crown_load=float(tensions.crown_load_si),
         pull_by_line=breaking / minimum.value / tensions.fast_line_factor,
+        mast_rating=np.nan if mast is None else mast,
     )
-    reasons = _overloads(rig, hoist, load)
-    if row.design_factor < minimum.value:
-        reasons.append(
-            f"design factor {row.design_factor:.2f} is less than {minimum.value:g} "
-            f"({minimum.standard})"
+    reasons = _pull(rig, hoist, job, row, limits)
+    services = [service_row(rig, hoist, one, row.pull) for one in loads]
+    for one in services:
+        reasons += one.reasons
+    if not np.isnan(row.pull):
+        done = trip(
+            rig, job, limits=limits, connection_time=connection_time, lines=hoist.reeving.lines
         )
+        if done.possible:
+            row.trip_time = done.time.m_as("s")
+            row.moving_time = done.moving_time.m_as("s")
+            row.driven, row.braked = done.driven.m_as("J"), done.braked.m_as("J")
+        else:
+            reasons.insert(0, done.reason)
+    row.reason = "; ".join(reasons)
+    row.holds = not reasons
+    return row, services
+
+
+def _pull(rig: Rig, hoist: Hoist, job: Operation, row: _Row, limits: Limits) -> list[str]:
+    """Enter layer, pull and speed into a row; return why there are none, if so."""
+    load = to_quantity(job.heaviest_hook_load(rig.block.weight), "force")
     # The drum must hold the rope of the highest position, whether the job takes it or not.
     top = to_quantity(max(job.base_height + job.stand_length, rig.travel), "length")
     try:
@@ -187,42 +233,19 @@ def _row(
     except InadmissibleError as error:
         if error.field != "block_height":
             raise
-        row.reason = "; ".join([str(error), *reasons])  # more rope than the drum holds
-        return row
+        return [str(error)]  # more rope than the drum holds
     lowest = hoist.drum.length_of(hoist.wraps_at_lowest).m_as("m")
     row.rope_on_drum = lowest + hoist.reeving.lines * top.m_as("m")
     gears = range(1, hoist.gears + 1)
-    row.pull = max(hoist.drive(gear, row.layer).pull.m_as("N") for gear in gears)
+    row.pull = max(
+        hoist.drive(gear, row.layer, overload=limits.overload).pull.m_as("N") for gear in gears
+    )
     speeds = [hoist.speed(load, gear=gear, layer=row.layer).m_as("m/s") for gear in gears]
     row.hook_speed = max(speeds)
     if row.hook_speed > 0.0:
         row.gear = int(np.argmax(speeds)) + 1
         row.efficiency = hoist.drive(row.gear, row.layer).efficiency
-    done = trip(rig, job, limits=limits, connection_time=connection_time, lines=hoist.reeving.lines)
-    if done.possible:
-        row.trip_time = done.time.m_as("s")
-        row.moving_time = done.moving_time.m_as("s")
-        row.driven, row.braked = done.driven.m_as("J"), done.braked.m_as("J")
-        if row.gear == 0:  # the heaviest load may be more than a stand of the trip: a jar, a kelly
-            reasons.insert(0, f"hook load {load:g~P} is not below the pull {row.pull:g} N")
-    else:
-        reasons.insert(0, done.reason)
-    row.reason = "; ".join(reasons)
-    row.holds = not reasons
-    return row
-
-
-def _overloads(rig: Rig, hoist: Hoist, load: Quantity) -> list[str]:
-    """Return the parts of the load path beyond their rating; the line has its design factor."""
-    from ropewalk.suspension import rig_margins
-
-    margins = rig_margins(replace(rig, reeving=hoist.reeving), load)
-    rows = zip(margins.names, margins.load_si, margins.rating_si, strict=True)
-    return [
-        f"{name} carries {carried:.6g} N, rated {rated:.6g} N"
-        for name, carried, rated in rows
-        if carried > rated and name != "drilling line"
-    ]
+    return []
 
 
 def _lives(
@@ -232,21 +255,29 @@ def _lives(
     program: SlipCutProgram | None,
     threads: int,
 ) -> tuple[Any, Any]:
-    """Return the lives by the map, or why there are none."""
+    """Return the lives by the map; none, and why, of a rig file without constants for a model."""
     from ropewalk.line import Campaign
     from ropewalk.line._setup import line_model
     from ropewalk.study.line_life import life_of_designs
 
     try:
         chosen = line_model(rig) if model is None else model
-    except RopewalkError as error:
+    except InadmissibleError as error:
+        if error.field != "model":
+            raise
         return np.full(len(lines), np.nan), np.full(len(lines), str(error), dtype=object)
     designs = [(replace(rig, reeving=replace(rig.reeving, lines=n)), chosen, 1.0) for n in lines]
     return life_of_designs(designs, Campaign.from_plan(rig), program=program, threads=threads)
 
 
 def _dataset(
-    rig: Rig, job: Operation, lines: Sequence[int], rows: Sequence[_Row], lives: dict[str, Any]
+    rig: Rig,
+    job: Operation,
+    lines: Sequence[int],
+    rows: Sequence[_Row],
+    lives: dict[str, Any],
+    loads: Sequence[ServiceLoad],
+    services: dict[str, Any],
 ) -> xr.Dataset:
     import xarray as xr
 
@@ -260,10 +291,19 @@ def _dataset(
     invented = " (invented)" if rig.invented else ""
     return xr.Dataset(
         {
-            name: ("lines", columns[name], {"units": unit, "long_name": text})
-            for name, (unit, text) in _VARIABLES.items()
+            **{
+                name: ("lines", columns[name], {"units": unit, "long_name": text})
+                for name, (unit, text) in _VARIABLES.items()
+            },
+            **{
+                name: (*services[name], {"units": unit, "long_name": text})
+                for name, (unit, text) in SERVICE_VARIABLES.items()
+            },
         },
-        coords={"lines": ("lines", list(lines), {"units": "1", "long_name": "lines strung"})},
+        coords={
+            "lines": ("lines", list(lines), {"units": "1", "long_name": "lines strung"}),
+            **_service_coords(loads),
+        },
         attrs={
             "title": f"{rig.name}, {rig.site}{invented}: lines strung for {job.kind}s from "
             f"{job.depth:.0f} m",
@@ -276,3 +316,17 @@ def _dataset(
             "caution": CAUTION,
         },
     )
+
+
+def _service_coords(loads: Sequence[ServiceLoad]) -> dict[str, Any]:
+    """Return the service, its heaviest load, where that comes from, and the factor asked for."""
+    columns: dict[str, tuple[list[Any], str, str]] = {
+        "service": ([one.service for one in loads], "1", "service"),
+        "service_hook_load": ([one.hook_load for one in loads], "N", "its heaviest hook load"),
+        "service_job": ([one.title for one in loads], "1", "job with that load"),
+        "service_minimum": ([one.minimum for one in loads], "1", "minimum design factor"),
+    }
+    return {
+        name: ("service", values, {"units": unit, "long_name": text})
+        for name, (values, unit, text) in columns.items()
+    }

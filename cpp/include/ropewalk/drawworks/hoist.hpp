@@ -17,8 +17,9 @@ struct Motors {
   Power power;                 ///< rated, of one motor at its shaft
   AngularVelocity base_speed;  ///< at which it reaches its rated power
   AngularVelocity top_speed;
-  MomentOfInertia inertia{};  ///< of one rotor with what turns with it
-  Number overload{1.0};       ///< torque and power for a while, over the rated ones
+  MomentOfInertia inertia{};            ///< of one rotor with what turns with it
+  Number overload{1.0};                 ///< torque and power for a while, over the rated ones
+  std::optional<Time> overload_time{};  ///< how long that while is in one stroke; no limit if none
 };
 
 /// One speed of the transmission between motors and drum.

@@ -3,6 +3,7 @@
 
 #include <cstdint>
 #include <string>
+#include <string_view>
 #include <vector>
 
 #include "ropewalk/drawworks/hoist.hpp"
@@ -16,6 +17,9 @@ struct Limits {
   Acceleration deceleration;  ///< held before the stop, positive, below g
   bool overload = false;      ///< true: the motors may give their overload
 };
+
+/// Throws InadmissibleError, naming the field, for limits that cannot be.
+void check_limits(std::string_view where, const Limits& limits);
 
 /// Where the block goes: `travel` up from, or down to, a height above its lowest position.
 struct Travel {
@@ -51,12 +55,13 @@ struct Stroke {
   int gear = 0;          ///< hoisting, from 1; 0 lowering
   Time time{};
   Speed peak_speed{};
-  Power peak_power{};    ///< largest that the motors give
-  Power peak_braking{};  ///< largest that brakes take
-  Energy driven{};       ///< given by the motors
-  Energy braked{};       ///< taken by brakes, or by motors that feed back
-  Energy lifted{};       ///< load times travel, negative lowering
-  Energy lost{};         ///< friction of gear, drum and reeving
+  Power peak_power{};      ///< largest that the motors give
+  Power peak_braking{};    ///< largest that brakes take
+  Time time_overloaded{};  ///< in which motors give more than their rated torque or power
+  Energy driven{};         ///< given by the motors
+  Energy braked{};         ///< taken by brakes, or by motors that feed back
+  Energy lifted{};         ///< load times travel, negative lowering
+  Energy lost{};           ///< friction of gear, drum and reeving
   std::vector<Piece> pieces{};
 };
 
@@ -72,10 +77,18 @@ struct Stroke {
 /// deceleration asked for. m is the load and all that turns; it and the torque change from layer to
 /// layer, where the hook keeps its speed and what the drum gives up then is counted as braked.
 ///
-/// A load that the gear cannot hoist on every layer of the stroke is told in `reason`. Throws
-/// InadmissibleError for what cannot be, and if the drum does not hold the rope.
-/// Source: kinematics; constant power as in R. J. Stephenson, Constant power equations of motion,
-/// Am. J. Phys. 50 (1982), with a constant load besides.
+/// Motors are overloaded while they give more than their rated power, or at any speed more than
+/// their rated torque; F(v) their force and P_r their rated power, both as seen at the hook,
+///
+///   F > P_r/v_base  or  F v > P_r
+///
+/// in the stroke added up and held against Motors::overload_time. It is the time of one stroke: how
+/// soon the motors may do it again, their maker says.
+///
+/// A load that the gear cannot hoist on every layer of the stroke, or only with an overload that
+/// lasts too long, is told in `reason`. Throws InadmissibleError for what cannot be, and if the
+/// drum does not hold the rope. Source: kinematics; constant power as in R. J. Stephenson, Constant
+/// power equations of motion, Am. J. Phys. 50 (1982), with a constant load besides.
 [[nodiscard]] Stroke hoist(const Hoist& on, Force hook_load, const Travel& travel,
                            const Limits& limits, int gear);
 

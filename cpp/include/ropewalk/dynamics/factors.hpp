@@ -104,6 +104,49 @@ struct StopFactor {
 };
 inline constexpr Model<StopFactor> stop_factor{};
 
+/// Least load of the line when hoisting is stopped, or lowering started, at a constant acceleration
+/// that ends with the change of speed.
+///
+///   t = Δv/a        F/W = max(0, 1 − 2 (a/g) sin(π f t))   while f t < 1/2
+///                   F/W = max(0, 1 − 2 a/g)                from there on
+///
+/// Δv  speed_change           of the block: from hoisting to rest, from rest to lowering
+/// a   downward_acceleration  of the block while the speed changes
+/// f   natural_frequency      of the load on the line
+///
+/// The swing of StopFactor the other way up, as long as the line pulls. At 0 it goes slack: the
+/// load flies and falls back into the line, which is not followed. Up to g/2 no stop makes it
+/// slack. Source: rectangular pulse, Biggs (1964), ch. 2; Harris (2002), ch. 8, as for StopFactor.
+struct TroughFactor {
+  static constexpr std::string_view name = "dynamics.trough_factor";
+  static constexpr std::tuple parameters{argument::speed_change, argument::downward_acceleration,
+                                         argument::natural_frequency};
+
+  static Number formula(Speed speed_change, Acceleration downward_acceleration,
+                        Frequency natural_frequency) noexcept {
+    const double peak =
+        to_si(StopFactor::formula(speed_change, downward_acceleration, natural_frequency));
+    return from_si<Number>(std::max(0.0, 2.0 - peak));
+  }
+};
+inline constexpr Model<TroughFactor> trough_factor{};
+
+/// Largest speed of hoisting that may be stopped at once without the line going slack.
+///
+///   v = g/(2π f)
+///
+/// Nothing swings back harder than a hard stop, so that below this speed no stop makes the line
+/// slack, however it is braked. Source: TroughFactor for a → ∞.
+struct SlackSpeed {
+  static constexpr std::string_view name = "dynamics.slack_speed";
+  static constexpr std::tuple parameters{argument::natural_frequency};
+
+  static Speed formula(Frequency natural_frequency) noexcept {
+    return from_si<Speed>(to_si(standard_gravity) / (2.0 * pi * to_si(natural_frequency)));
+  }
+};
+inline constexpr Model<SlackSpeed> slack_speed{};
+
 /// Peak of the load when slack is taken up at a speed and a load at rest is picked up, or when
 /// lowering at that speed is stopped at once.
 ///

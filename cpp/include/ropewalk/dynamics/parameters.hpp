@@ -51,14 +51,19 @@ inline constexpr Interval speed_range =
     between(0.0 * meter_per_second, 100.0 * meter_per_second, params::guard);
 /// How fast the slack is taken up.
 inline constexpr Parameter<Speed> pickup_speed{"pickup_speed", speed_range};
-/// By how much the speed of the upper end changes, upward: from lowering to rest, from rest to
-/// hoisting.
+/// By how much the speed of the upper end changes: from lowering to rest, from rest to hoisting, or
+/// from hoisting to rest.
 inline constexpr Parameter<Speed> speed_change{"speed_change", speed_range};
 /// Acceleration of the upper end of the line, upward: hoisting is started or lowering stopped.
 /// Counted at the block, as 1/N of that of the fast line.
 inline constexpr Parameter<Acceleration> upward_acceleration{
     "upward_acceleration",
     between(0.0 * meter_per_second_squared, 100.0 * meter_per_second_squared, params::guard)};
+/// Acceleration of the upper end, downward, of hoisting that is stopped or lowering that is
+/// started.
+inline constexpr Parameter<Acceleration> downward_acceleration{
+    "downward_acceleration",
+    above_up_to(0.0 * meter_per_second_squared, 100.0 * meter_per_second_squared, params::guard)};
 inline constexpr Parameter<Time> ramp_time{"ramp_time",
                                            between(0.0 * second, 3'600.0 * second, params::guard)};
 inline constexpr Parameter<Frequency> natural_frequency{
