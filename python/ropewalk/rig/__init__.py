@@ -26,10 +26,11 @@ from ropewalk.rig.deadline_parts import DeadLine, LeverSensor
 from ropewalk.rig.drawworks_parts import DrawworksParts, hoist, trip
 from ropewalk.rig.file import RigFileError
 from ropewalk.rig.line_parts import DrumShape, Practice, StringUp, Wear
-from ropewalk.rig.mast_parts import HookSpring, LoadPath, RatedMast, RatedPart
+from ropewalk.rig.mast_parts import RatedMast
 from ropewalk.rig.plan import Operation
 from ropewalk.rig.practice import Usual, practice
 from ropewalk.rig.sea_parts import SiteSea
+from ropewalk.rig.suspension_parts import HookSpring, LoadPath, RatedPart
 
 __all__ = [
     "Block",

@@ -21,10 +21,11 @@ from ropewalk.rig.line_parts import (
     make_practice,
     make_string_up,
 )
-from ropewalk.rig.mast_parts import LoadPath, RatedMast, make_load_path, make_mast
+from ropewalk.rig.mast_parts import RatedMast, make_mast
 from ropewalk.rig.operations import make_operations, make_strings
 from ropewalk.rig.plan import SERVICES, Operation
 from ropewalk.rig.sea_parts import SiteSea, make_compensator, make_sea
+from ropewalk.rig.suspension_parts import LoadPath, make_load_path
 
 if TYPE_CHECKING:
     from collections.abc import Mapping

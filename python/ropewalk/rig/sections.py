@@ -24,9 +24,10 @@ from ropewalk.rig.brake_sections import BrakeSection, OvertravelSection
 from ropewalk.rig.deadline_sections import DeadLineSection
 from ropewalk.rig.drawworks_sections import DrawworksSection
 from ropewalk.rig.line_sections import DrumSection, LineSection, ProgramSection
-from ropewalk.rig.mast_sections import MastSection, SuspensionSection
+from ropewalk.rig.mast_sections import MastSection
 from ropewalk.rig.plan_sections import MudSection, Operations, Strings
 from ropewalk.rig.sea_sections import CompensatorSection, SeaSection
+from ropewalk.rig.suspension_sections import SuspensionSection
 
 
 class RigSection(Section):
