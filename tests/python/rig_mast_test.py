@@ -93,6 +93,59 @@ def test_the_hook_of_rig7_bounces_and_settles() -> None:
     assert bounce.settled("0.1 in").m_as("s") < 2.0
 
 
+def test_the_elevators_of_rig7_carry_the_strings_of_the_plan_by_hand() -> None:
+    rig = rw.load_rig(rw.rig.example("rig7"))
+    drilling, casing = rw.suspension.rig_elevators(rig)
+    # 47 lb/ft over 2200 m in mud of 1.10 kg/liter, a buoyancy of 1 - 1.10/7.85, with 12 % of drag,
+    # and 1.7 kip of elevator.
+    in_mud = 47.0 * 2200.0 / 0.3048 * (1.0 - 1.10 / 7.85)
+    assert_close(casing.load, rw.Q(1.12 * in_mud / 1000.0 + 1.7, "kip"), relative=1e-9)
+    assert_close(casing.margin, rw.Q(500.0, "kip") - casing.load)
+    # The deepest trip, and 100 kip of overpull: what the elevator at the bottom of the load path
+    # carries under the largest hook load.
+    margins = rw.suspension.rig_margins(rig)
+    assert_close(drilling.load, rw.Q(margins.load_si[-1], "N"), relative=1e-12)
+    assert rw.suspension.rig_findings(rig) == []
+
+
+def test_an_elevator_below_its_load_is_a_finding_with_numbers(tmp_path: Path) -> None:
+    old = 'kind = "slip type"\nrated_load = "250 short_ton_force"'
+    assert old in RIG7
+    rig = load(tmp_path, RIG7.replace(old, old.replace("250", "150")))
+    (finding,) = rw.suspension.rig_findings(rig)
+    assert (finding.kind, finding.part) == ("elevator overloaded", "slip type")
+    # 150 short tons are 1334 kN; the casing weighs 1461 kN with drag and elevator.
+    for word in ("production_casing", "1461 kN", "rated 1334 kN", "126 kN too much", "2200 m"):
+        assert word in finding.text
+
+
+def test_without_elevators_of_their_own_strings_hang_in_the_last_part(tmp_path: Path) -> None:
+    begin, end = RIG7.index("[[suspension.elevator]]"), RIG7.index("[suspension.hook_spring]")
+    rig = load(tmp_path, RIG7[:begin] + RIG7[end:])
+    assert [one.elevator for one in rw.suspension.rig_elevators(rig)] == ["elevator", "elevator"]
+    with pytest.raises(InadmissibleError, match="no suspension"):
+        rw.suspension.rig_elevators(load(tmp_path, bare()))
+
+
+def test_bearings_lower_the_rating_of_their_part(tmp_path: Path) -> None:
+    old = 'name = "top drive", rated_load = "350 short_ton_force"'
+    text = RIG7.replace(old, old + ', bearing_rating = "200 short_ton_force"')
+    text = text.replace("[suspension]\n", '[suspension]\nsheave_bearing_rating = "35700 lbf"\n')
+    rig = load(tmp_path, text)
+    margins = rw.suspension.rig_margins(rig)
+    rating = dict(zip(margins.names, margins.rating, strict=True))
+    # API Spec 8C: 5 sheaves of 35,700 lbf are 5 * 35700 / 714 = 250 short tons.
+    assert_close(rating["traveling block"], rw.Q(250.0, "short_ton_force"))
+    assert_close(rating["top drive"], rw.Q(200.0, "short_ton_force"))
+    findings = rw.suspension.rig_findings(rig)
+    assert [(one.kind, one.part) for one in findings] == [
+        ("part overloaded", "top drive"),
+        ("bearing governs", "traveling block"),
+        ("bearing governs", "top drive"),
+    ]
+    assert "rated 1779 kN" in findings[0].text
+
+
 @pytest.mark.parametrize(
     ("old", "new", "words"),
     [
@@ -104,7 +157,37 @@ def test_the_hook_of_rig7_bounces_and_settles() -> None:
         ("rated_lines = 10", "rated_lines = 9", ["mast.rated_lines", "even", "dead line"]),
         ('crown_block_weight = "9500 lbf"\n', "", ["mast.crown_block_weight: missing"]),
         ('weight = "22000 lbf"', 'weight = "38000 lbf"', ["suspension.part", "block.weight"]),
-        ('name = "links"', 'name = "hook"', ["suspension.part", "once"]),
+        (
+            'name = "links"',
+            'name = "hook"',
+            ["suspension.part[3].name = 'hook'", "suspension.part[1]", "once"],
+        ),
+        ('name = "links"', 'name = "traveling block"', ["suspension.part[3].name", "every hoist"]),
+        (
+            'string = "production_casing"\ntub',
+            'string = "liner"\ntub',
+            ["suspension.elevator[2].string = 'liner'", "drilling, production_casing"],
+        ),
+        (
+            'string = "production_casing"\ntub',
+            'string = "drilling"\ntub',
+            ["suspension.elevator[2].string", "already"],
+        ),
+        (
+            'kind = "slip type"',
+            'kind = "single joint"',
+            ["suspension.elevator[2].kind", "side door"],
+        ),
+        (
+            'tubular = "collared casing"',
+            'tubular = "casings"',
+            ["suspension.elevator[2].tubular", "collared casing"],
+        ),
+        (
+            'tubular = "collared casing"',
+            'tubular = "single joint of casing"',
+            ["suspension.elevator[2].tubular", "not for a string"],
+        ),
         ('weight = "900 lbf"', 'weight = "-900 lbf"', ["suspension.part", "weight"]),
         ('damping_up = "250 lbf*s/in"', 'damping_up = "250 lbf/in"', ["damping_up", "a damping"]),
     ],

@@ -30,7 +30,7 @@ from ropewalk.rig.mast_parts import RatedMast
 from ropewalk.rig.plan import Operation
 from ropewalk.rig.practice import Usual, practice
 from ropewalk.rig.sea_parts import SiteSea
-from ropewalk.rig.suspension_parts import HookSpring, LoadPath, RatedPart
+from ropewalk.rig.suspension_parts import HookSpring, LoadPath, RatedPart, StringElevator
 
 __all__ = [
     "Block",
@@ -54,6 +54,7 @@ __all__ = [
     "RigFileError",
     "Sheaves",
     "SiteSea",
+    "StringElevator",
     "StringUp",
     "Usual",
     "Wear",

@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
-from contextlib import contextmanager
 from dataclasses import dataclass
 from pathlib import Path
 from typing import TYPE_CHECKING
@@ -12,7 +10,7 @@ from ropewalk.errors import RopewalkError
 from ropewalk.rig.brake_parts import Overtravel, RigBrake, make_brake, make_overtravel
 from ropewalk.rig.deadline_parts import DeadLine, make_dead_line
 from ropewalk.rig.drawworks_parts import DrawworksParts, make_drawworks
-from ropewalk.rig.file import RigFileError, read_rig_file
+from ropewalk.rig.file import RigFileError, named, read_rig_file
 from ropewalk.rig.line_parts import (
     DrumShape,
     Practice,
@@ -227,7 +225,7 @@ def _assemble(file: RigFile) -> Rig:
         compensator=make_compensator(file.compensator),
         sea=make_sea(file.sea),
         mast=make_mast(file.mast),
-        suspension=make_load_path(file.suspension, file.block.weight),
+        suspension=make_load_path(file.suspension, file.block.weight, strings),
     )
 
 
@@ -240,22 +238,13 @@ def _check_tables(file: RigFile, rope: Rope) -> None:
     from ropewalk import design_factor, sheave, si
 
     for key, section in (("crown", file.crown), ("block", file.block)):
-        with _named(f"{key}.sheave_diameter"):
+        with named(f"{key}.sheave_diameter"):
             si.sheave.bend_ratio(section.sheave_diameter, rope.diameter_si)
-        with _named(f"{key}.groove_material"):
+        with named(f"{key}.groove_material"):
             sheave.bearing_pressure_limit(section.groove_material, rope.rope_class, "regular")
-    with _named("limits.design_factor_standard"):
+    with named("limits.design_factor_standard"):
         for service in SERVICES:
             design_factor.minimum(service, file.limits.design_factor_standard)
-
-
-@contextmanager
-def _named(key: str) -> Iterator[None]:
-    """Put the key of the rig file before the message of a subject."""
-    try:
-        yield
-    except RopewalkError as error:
-        raise RigFileError(f"{key}: {error}") from error
 
 
 def _life(file: RigFile) -> Life:

@@ -4,7 +4,8 @@ from __future__ import annotations
 
 import difflib
 import tomllib
-from collections.abc import Mapping
+from collections.abc import Iterator, Mapping
+from contextlib import contextmanager
 from pathlib import Path
 from typing import Any, TypeVar, get_args
 
@@ -26,6 +27,15 @@ class RigFileError(RopewalkError, ValueError):
     def __init__(self, message: str, where: str = "", field: str = "") -> None:
         super().__init__(message, where, field)
         self.problems = tuple(message.splitlines()[1:]) or (message,)
+
+
+@contextmanager
+def named(key: str) -> Iterator[None]:
+    """Put the key of the rig file before the message of a subject."""
+    try:
+        yield
+    except RopewalkError as error:
+        raise RigFileError(f"{key}: {error}") from error
 
 
 def read_rig_file(path: str | Path) -> RigFile:

@@ -2,16 +2,12 @@
 
 from __future__ import annotations
 
-from contextlib import contextmanager
 from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
-from ropewalk.errors import RopewalkError
-from ropewalk.rig.file import RigFileError
+from ropewalk.rig.file import RigFileError, named
 
 if TYPE_CHECKING:
-    from collections.abc import Iterator
-
     from ropewalk.compensator import Compensator, Heave, HeaveOperator, SeaState
     from ropewalk.rig.sea_sections import CompensatorSection, SeaSection
 
@@ -67,7 +63,7 @@ def make_compensator(section: CompensatorSection | None) -> Compensator | None:
     from ropewalk.compensator import Compensator
 
     rating = section.rated_load
-    with _named("compensator"):
+    with named("compensator"):
         return Compensator(
             section.mounting,
             Q(section.stroke, "m"),
@@ -87,7 +83,7 @@ def make_sea(section: SeaSection | None) -> SiteSea | None:
     from ropewalk._units import Q
     from ropewalk.compensator import SeaState
 
-    with _named("sea"):
+    with named("sea"):
         state = SeaState(
             Q(section.significant_height, "m"), Q(section.peak_period, "s"), section.peak_factor
         )
@@ -111,19 +107,10 @@ def _response(section: SeaSection) -> HeaveOperator:
             "vessel) must be given"
         )
     if table is not None:
-        with _named("sea.response"):
+        with named("sea.response"):
             return HeaveOperator.table(Q(table.periods, "s"), table.ratios)
     assert hull is not None
-    with _named("sea.hull"):
+    with named("sea.hull"):
         return HeaveOperator.box_hull(
             Q(hull.length, "m"), Q(hull.beam, "m"), Q(hull.draft, "m"), Q(hull.heading, "rad")
         )
-
-
-@contextmanager
-def _named(key: str) -> Iterator[None]:
-    """Put the key of the rig file before the message of the subject."""
-    try:
-        yield
-    except RopewalkError as error:
-        raise RigFileError(f"{key}: {error}") from error
