@@ -177,8 +177,7 @@ class HookBounce:
 
     @property
     def goes_slack(self) -> bool:
-        """True if the spring goes slack and what hangs on it flies: it leaves the hook and falls
-        back on it."""
+        """True if the spring goes slack and what hangs on it flies for a while."""
         return bool(self._bounce.goes_slack)
 
     @property

@@ -109,7 +109,7 @@ def test_the_elevators_of_rig7_carry_the_strings_of_the_plan_by_hand() -> None:
 
 
 def test_an_elevator_below_its_load_is_a_finding_with_numbers(tmp_path: Path) -> None:
-    old = 'kind = "slip type"\nrated_load = "250 short_ton_force"'
+    old = 'kind = "slip type", rated_load = "250 short_ton_force"'
     assert old in RIG7
     rig = load(tmp_path, RIG7.replace(old, old.replace("250", "150")))
     (finding,) = rw.suspension.rig_findings(rig)
@@ -120,7 +120,7 @@ def test_an_elevator_below_its_load_is_a_finding_with_numbers(tmp_path: Path) ->
 
 
 def test_without_elevators_of_their_own_strings_hang_in_the_last_part(tmp_path: Path) -> None:
-    begin, end = RIG7.index("[[suspension.elevator]]"), RIG7.index("[suspension.hook_spring]")
+    begin, end = RIG7.index("elevator = [{"), RIG7.index("[suspension.hook_spring]")
     rig = load(tmp_path, RIG7[:begin] + RIG7[end:])
     assert [one.elevator for one in rw.suspension.rig_elevators(rig)] == ["elevator", "elevator"]
     with pytest.raises(InadmissibleError, match="no suspension"):
@@ -164,13 +164,13 @@ def test_bearings_lower_the_rating_of_their_part(tmp_path: Path) -> None:
         ),
         ('name = "links"', 'name = "traveling block"', ["suspension.part[3].name", "every hoist"]),
         (
-            'string = "production_casing"\ntub',
-            'string = "liner"\ntub',
+            'string = "production_casing", tub',
+            'string = "liner", tub',
             ["suspension.elevator[2].string = 'liner'", "drilling, production_casing"],
         ),
         (
-            'string = "production_casing"\ntub',
-            'string = "drilling"\ntub',
+            'string = "production_casing", tub',
+            'string = "drilling", tub',
             ["suspension.elevator[2].string", "already"],
         ),
         (
