@@ -16,6 +16,7 @@ from ropewalk._compensator_limit import (
     table,
 )
 from ropewalk._compensator_response import HeaveOperator
+from ropewalk._compensator_rig import CompensatorFinding, rig_findings
 from ropewalk._compensator_sea import (
     box_hull_heave,
     jonswap,
@@ -55,6 +56,7 @@ from ropewalk._compensator_stroke import (
 __all__ = [
     "BitWeightBand",
     "Compensator",
+    "CompensatorFinding",
     "Heave",
     "HeaveOperator",
     "LoadBand",
@@ -88,6 +90,7 @@ __all__ = [
     "operating_limit",
     "peak_factor",
     "pierson_moskowitz",
+    "rig_findings",
     "steepest_height",
     "stroke_exceedance",
     "swing_arm_roll",

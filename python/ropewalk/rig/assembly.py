@@ -22,7 +22,7 @@ from ropewalk.rig.line_parts import (
 from ropewalk.rig.mast_parts import RatedMast, make_mast
 from ropewalk.rig.operations import make_operations, make_strings
 from ropewalk.rig.plan import SERVICES, Operation
-from ropewalk.rig.sea_parts import SiteSea, make_compensator, make_sea
+from ropewalk.rig.sea_parts import SiteSea, make_compensator, make_sea, weight_on_compensator
 from ropewalk.rig.suspension_parts import LoadPath, make_load_path
 
 if TYPE_CHECKING:
@@ -98,7 +98,8 @@ class Limits:
 class Rig:
     """A hoist: rope, reeving, blocks, strings, well plan. Made by `load_rig`.
 
-    What a file may leave out is None where it does.
+    What a file may leave out is None where it does. `weight_on_compensator` is what the gas carries
+    besides the string, N.
     """
 
     name: str
@@ -124,6 +125,7 @@ class Rig:
     sea: SiteSea | None = None
     mast: RatedMast | None = None
     suspension: LoadPath | None = None
+    weight_on_compensator: float | None = None
 
     @property
     def travel(self) -> float:
@@ -223,6 +225,7 @@ def _assemble(file: RigFile) -> Rig:
         deadline=make_dead_line(file.deadline),
         drawworks=make_drawworks(file.drawworks),
         compensator=make_compensator(file.compensator),
+        weight_on_compensator=weight_on_compensator(file.compensator, file.block.weight),
         sea=make_sea(file.sea),
         mast=make_mast(file.mast),
         suspension=make_load_path(file.suspension, file.block.weight, strings),

@@ -76,6 +76,29 @@ def make_compensator(section: CompensatorSection | None) -> Compensator | None:
         )
 
 
+def weight_on_compensator(section: CompensatorSection | None, block_weight: float) -> float | None:
+    """Return the weight the gas carries besides the string, N; None if the file does not say it.
+
+    A crown-mounted compensator carries all that stays on the lines.
+    """
+    if section is None:
+        return None
+    if section.mounting == "crown":
+        if section.weight_below is not None:
+            raise RigFileError(
+                "compensator.weight_below is of a block-mounted compensator; a crown-mounted one "
+                "carries all of block.weight"
+            )
+        return block_weight
+    below = section.weight_below
+    if below is not None and below >= block_weight:
+        raise RigFileError(
+            f"compensator.weight_below = {below / 1000.0:.4g} kN must be less than block.weight = "
+            f"{block_weight / 1000.0:.4g} kN, which it is a part of"
+        )
+    return below
+
+
 def make_sea(section: SeaSection | None) -> SiteSea | None:
     """Return the sea of ``[sea]``; it has one of response and hull."""
     if section is None:
