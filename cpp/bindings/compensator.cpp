@@ -74,7 +74,19 @@ py::tuple heave_moments(const SiArgument& significant_height, const SiArgument& 
   return py::make_tuple(to_si(found.m0), found.m1.value(), found.m2.value(), found.outside);
 }
 
-/// Height, peak factor, and whether the stroke governs, for one peak period.
+std::string_view bound_name(compensator::LimitBound bound) {
+  switch (bound) {
+    case compensator::LimitBound::stroke:
+      return "stroke";
+    case compensator::LimitBound::steepest_sea:
+      return "steepest sea";
+    case compensator::LimitBound::highest_height:
+      break;
+  }
+  return "highest height";
+}
+
+/// Height, peak factor, and what stopped the search, for one peak period.
 py::tuple operating_limit(const HeaveOperator& response, const SiArgument& peak_period,
                           const OptionalSiArgument& peak_factor, const SiArgument& half_stroke,
                           const SiArgument& duration, const SiArgument& exceedance) {
@@ -89,7 +101,7 @@ py::tuple operating_limit(const HeaveOperator& response, const SiArgument& peak_
        .duration = heave_argument<Time>(where, "duration", duration),
        .exceedance = heave_argument<Number>(where, "exceedance", exceedance)});
   return py::make_tuple(to_si(limit.significant_height), to_si(limit.peak_factor),
-                        limit.stroke_governs);
+                        bound_name(limit.bound));
 }
 
 double bit_weight_change(const SiArgument& mean_load, const SiArgument& effective_area,
@@ -137,6 +149,7 @@ void bind_compensator_rows(py::module_& m) {
   bind_row<HeaveAcceleration>(m, "Largest acceleration of a sine of heave.");
   bind_row<ActiveLineSpeed>(m, "Largest line speed at an active drum.");
   bind_row<ActivePower>(m, "Largest power at an active drum.");
+  bind_row<ActivePowerWithInertia>(m, "Largest power at an active drum, with what turns.");
   bind_row<ActiveWork>(m, "Work of the line at an active drum.");
 }
 
@@ -166,7 +179,7 @@ void bind_compensator(py::module_& core) {
   m.def("operating_limit", &operating_limit, py::arg("response"), py::arg("peak_period"),
         py::arg("peak_factor"), py::kw_only(), py::arg("half_stroke"), py::arg("duration"),
         py::arg("exceedance"),
-        "Largest significant height [m], its peak factor, and whether the stroke governs.");
+        "Largest significant height [m], its peak factor, and what stopped the search.");
   m.def("bit_weight_change", &bit_weight_change, py::arg("mean_load"), py::arg("effective_area"),
         py::arg("gas_volume"), py::arg("polytropic_exponent"), py::arg("seal_friction"),
         py::arg("string_stiffness"), py::arg("heave"),

@@ -167,6 +167,7 @@ void bind_bounce(py::module_& m) {
            py::arg("start_speed"))
       .def("at", &bounce_at, py::arg("time"), "Height [m] and speed [m/s] at a time [s].")
       .def_property_readonly("turns", &bounce_turns)
+      .def_property_readonly("goes_slack", &Bounce::goes_slack)
       .def_property_readonly("highest", [](const Bounce& b) { return to_si(b.highest()); })
       .def_property_readonly("lowest", [](const Bounce& b) { return to_si(b.lowest()); })
       .def_property_readonly("rest",

@@ -1,11 +1,10 @@
-"""Sea, response of the vessel, and heave: the classes of `ropewalk.compensator`."""
+"""Sea and heave: the classes `SeaState` and `Heave` of `ropewalk.compensator`."""
 
 from __future__ import annotations
 
 import math
 import warnings
-from dataclasses import dataclass, field
-from typing import Any
+from dataclasses import dataclass
 
 import numpy as np
 import numpy.typing as npt
@@ -19,12 +18,12 @@ from ropewalk._border import (
     to_count,
     to_one,
     to_quantity,
-    to_si,
 )
+from ropewalk._compensator_response import HeaveOperator
 from ropewalk._face import Policy, check_options
 from ropewalk.errors import InadmissibleError, ValidityError, ValidityWarning
 
-__all__ = ["Heave", "HeaveOperator", "SeaState", "heave"]
+__all__ = ["Heave", "SeaState", "heave"]
 
 #: Share of the variance of heave that may come from waves the response was not given for.
 _LARGEST_SHARE_OUTSIDE = 0.01
@@ -101,8 +100,12 @@ class SeaState:
 
     @property
     def jonswap_fits(self) -> bool:
-        """Whether 3.6 < T_p/√H_s < 5 (s, m), where JONSWAP is a good model by DNV-RP-C205."""
-        return 3.6 < self.peak_period_si / math.sqrt(self.significant_height_si) < 5.0
+        """Whether the spectrum is a good model of this sea by DNV-RP-C205.
+
+        JONSWAP for 3.6 < T_p/√H_s < 5 (s, m); from 5 on with γ = 1, where it is Pierson–Moskowitz,
+        that of a fully developed sea.
+        """
+        return jonswap_holds(self.significant_height_si, self.peak_period_si, self.peak_factor)
 
     def spectrum(
         self, wave_frequency: QuantityLike, *, outside_validity: Policy = "raise"
@@ -118,97 +121,6 @@ class SeaState:
             outside_validity=outside_validity,
         )
         return to_quantity(density, "spectral_density", like=wave_frequency)
-
-
-@dataclass(frozen=True, slots=True)
-class HeaveOperator:
-    """Heave amplitude of the vessel over wave amplitude by wave period.
-
-    Made by `table`, `box_hull` or `constant`. Take it where the derrick stands and in the heading
-    and draft of drilling; the vessel's own model tests or measurements come first.
-
-    Attributes
-    ----------
-    kind
-        ``"table"``, ``"box hull"`` or ``"constant"``.
-    values
-        What it was made from, in SI.
-    """
-
-    kind: str
-    values: tuple[Any, ...]
-    _core_operator: Any = field(repr=False, compare=False)
-
-    @classmethod
-    def table(cls, periods: QuantityLike, ratios: NumberLike) -> HeaveOperator:
-        """Straight lines between points by rising wave period.
-
-        Beyond its ends the table holds on to its end values; how much of a heave comes from there
-        is said by `Heave.outside`.
-
-        Raises
-        ------
-        InadmissibleError
-            If the periods do not rise, or a value cannot be.
-
-        Examples
-        --------
-        >>> import ropewalk as rw
-        >>> response = rw.compensator.HeaveOperator.table(
-        ...     rw.Q([4, 8, 12, 16, 22], "s"), [0.02, 0.2, 0.45, 0.7, 1.3]
-        ... )
-        >>> print(f"{response.ratio('10 s'):.3f}")
-        0.325
-        """
-        where = "compensator.HeaveOperator.table"
-        xs = np.atleast_1d(to_si(where, "periods", periods, "time"))
-        ys = np.atleast_1d(to_si(where, "ratios", ratios, "number"))
-        core = _core.compensator.HeaveOperator.table(xs, ys)
-        return cls("table", (tuple(xs.tolist()), tuple(ys.tolist())), core)
-
-    @classmethod
-    def box_hull(
-        cls,
-        hull_length: QuantityLike,
-        hull_beam: QuantityLike,
-        hull_draft: QuantityLike,
-        heading: QuantityLike = "180 deg",
-    ) -> HeaveOperator:
-        """Closed form of a ship-shaped vessel, see `box_hull_heave`; head seas if not told."""
-        values = arguments(
-            "compensator.HeaveOperator.box_hull",
-            hull_length=hull_length,
-            hull_beam=hull_beam,
-            hull_draft=hull_draft,
-            heading=heading,
-        )
-        return cls("box hull", values, _core.compensator.HeaveOperator.box_hull(*values))
-
-    @classmethod
-    def constant(cls, ratio: NumberLike = 1.0) -> HeaveOperator:
-        """Give all waves the same ratio; 1 gives the sea itself."""
-        value = to_one("compensator.HeaveOperator.constant", "ratio", ratio, "number")
-        return cls("constant", (value,), _core.compensator.HeaveOperator.constant(value))
-
-    def __reduce__(self) -> Any:
-        return _rebuild, (self.kind, self.values)
-
-    def ratio(self, wave_period: QuantityLike) -> Any:
-        """Heave over wave amplitude at one wave period or many."""
-        where = "compensator.HeaveOperator.ratio"
-        (period,) = arguments(where, wave_period=wave_period)
-        if not np.all((np.asarray(period) > 0.0) & np.isfinite(period)):
-            text = f"wave_period must be positive and finite (definition), got {wave_period}"
-            raise InadmissibleError(f"{where}(): {text}", where, "wave_period")
-        return self._core_operator.at(period)
-
-
-def _rebuild(kind: str, values: tuple[Any, ...]) -> HeaveOperator:
-    operators = _core.compensator.HeaveOperator
-    if kind == "table":
-        return HeaveOperator(kind, values, operators.table(*map(np.asarray, values)))
-    maker = operators.constant if kind == "constant" else operators.box_hull
-    return HeaveOperator(kind, values, maker(*values))
 
 
 @dataclass(frozen=True, slots=True)
@@ -264,8 +176,28 @@ class Heave:
         cycles = self.cycles(duration)
         return float(_core.compensator.stroke_exceedance(self.deviation_si, half, cycles))
 
+    def amplitude_exceeded(self, duration: QuantityLike, exceedance: NumberLike) -> Quantity:
+        """Amplitude that is exceeded in a duration with a probability, 0.01 for one in a hundred.
+
+        The half stroke that `exceedance` gives this probability for.
+
+        Examples
+        --------
+        >>> import ropewalk as rw
+        >>> rig = rw.load_rig(rw.rig.example("osprey-sound"))
+        >>> heave = rig.sea.heave()
+        >>> amplitude = heave.amplitude_exceeded("3 hour", 0.01)
+        >>> print(f"{amplitude.m_as('m'):.2f} m, {heave.exceedance(amplitude, '3 hour'):.3f}")
+        1.34 m, 0.010
+        """
+        (share,) = arguments("compensator.Heave.amplitude_exceeded", exceedance=exceedance)
+        cycles = self.cycles(duration)
+        # The deviation allowed is proportional to the half stroke.
+        allowed = _core.compensator.allowed_heave_deviation(1.0, share, cycles)
+        return to_quantity(self.deviation_si / allowed, "length")
+
     def most_probable_maximum(self, duration: QuantityLike) -> Quantity:
-        """Amplitude that the largest cycle of a duration most probably has."""
+        """Amplitude that the largest of 10 cycles or more most probably has in a duration."""
         largest = _core.compensator.most_probable_maximum(self.deviation_si, self.cycles(duration))
         return to_quantity(largest, "length")
 
@@ -302,8 +234,9 @@ def heave(sea: SeaState, response: HeaveOperator, *, outside_validity: Policy = 
         The vessel.
     outside_validity : {"raise", "warn", "ignore"}, default "raise"
         What to do if more than 1 percent of the variance comes from wave periods the response was
-        not given for (our choice), the peak factor is above 7 or the sea steeper than seas get
-        (DNV-RP-C205, see `steepest_height`).
+        not given for (our choice), the peak factor is above 7, the sea is one the spectrum is no
+        good model of (`SeaState.jonswap_fits`) or steeper than seas get (DNV-RP-C205, see
+        `steepest_height`).
 
     Raises
     ------
@@ -339,8 +272,17 @@ def motion_in(sea: SeaState, response: HeaveOperator) -> Heave:
     )
 
 
-def doubts(sea: SeaState, motion: Heave) -> list[tuple[str, str]]:
-    """Argument and text for everything outside the range of its source."""
+def jonswap_holds(significant_height: float, peak_period: float, peak_factor: float) -> bool:
+    """Whether the spectrum is a good model of a sea in m and s, see `SeaState.jonswap_fits`."""
+    ratio = peak_period / math.sqrt(significant_height)
+    return 3.6 < ratio < 5.0 or (ratio >= 5.0 and peak_factor == 1.0)
+
+
+def doubts(sea: SeaState, motion: Heave, *, steep: bool = False) -> list[tuple[str, str]]:
+    """Argument and text for everything outside the range of its source.
+
+    With `steep` seas may be steeper than JONSWAP is a good model of.
+    """
     found = []
     if motion.outside > _LARGEST_SHARE_OUTSIDE:
         text = (
@@ -354,6 +296,15 @@ def doubts(sea: SeaState, motion: Heave) -> list[tuple[str, str]]:
             "factor in measured seas)"
         )
         found.append(("peak_factor", text))
+    ratio = sea.peak_period_si / math.sqrt(sea.significant_height_si)
+    if not (sea.jonswap_fits or (steep and ratio <= 3.6)):
+        text = (
+            f"significant_height = {sea.significant_height_si:g} m with peak_period = "
+            f"{sea.peak_period_si:g} s and peak_factor = {sea.peak_factor:g}: T_p/sqrt(H_s) = "
+            f"{ratio:.3g} is outside (3.6, 5), where JONSWAP is a good model, or 5 and more with "
+            "peak_factor = 1 (DNV-RP-C205, 3.5.5)"
+        )
+        found.append(("significant_height", text))
     steepest = _core.compensator.steepest_height(sea.peak_period_si)
     if sea.significant_height_si > steepest * (1.0 + 1e-9):  # a limit found lies on it
         text = (

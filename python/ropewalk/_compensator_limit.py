@@ -17,13 +17,13 @@ from ropewalk._border import (
     to_quantity,
     to_si,
 )
-from ropewalk._compensator_heave import SeaState, doubts, motion_in, report
+from ropewalk._compensator_heave import SeaState, doubts, jonswap_holds, motion_in, report
 from ropewalk._face import Policy, check_options
 from ropewalk._names import to_name
 from ropewalk.errors import InadmissibleError
 
 if TYPE_CHECKING:
-    from ropewalk._compensator_heave import HeaveOperator
+    from ropewalk._compensator_response import HeaveOperator
 
 __all__ = ["OperatingLimit", "operating_limit", "table"]
 
@@ -40,15 +40,30 @@ class OperatingLimit:
         Largest significant height, m.
     peak_factor
         γ of that sea.
-    stroke_governs
-        False where even the steepest sea of that period leaves stroke; the height is then that of
-        the steepest sea, see `steepest_height`.
+    bound
+        What stopped the search: ``"stroke"``; ``"steepest sea"`` where even the steepest sea of
+        that period leaves stroke, see `steepest_height`; ``"highest height"`` where the sea was
+        raised to 40 m, ropewalk's guard, and none was found: the height is then no limit.
     """
 
     peak_period_si: npt.NDArray[np.float64]
     significant_height_si: npt.NDArray[np.float64]
     peak_factor: npt.NDArray[np.float64]
-    stroke_governs: npt.NDArray[np.bool_]
+    bound: npt.NDArray[np.str_]
+
+    @property
+    def stroke_governs(self) -> npt.NDArray[np.bool_]:
+        """True where the stroke is what limits the sea."""
+        return np.asarray(self.bound == "stroke")
+
+    @property
+    def jonswap_fits(self) -> npt.NDArray[np.bool_]:
+        """Where the sea of the limit is one that JONSWAP is a good model of (`SeaState`).
+
+        Steep seas of short periods, to which the search may raise the sea, are none.
+        """
+        pairs = zip(self.significant_height_si, self.peak_period_si, self.peak_factor, strict=True)
+        return np.array([jonswap_holds(*pair) for pair in pairs])
 
     @property
     def peak_period(self) -> Quantity:
@@ -74,9 +89,10 @@ def operating_limit(
     """Highest sea of each peak period in which a compensator's stroke suffices.
 
     The sea of a period is raised until the half stroke is exceeded in the duration with the
-    probability allowed, or until it is as steep as seas get. Where the peak factor changes with
-    the height, the first crossing counts. The limit is one of stroke alone: loads, riser, watch
-    circle, crew and the maker's manual have their own, and the lowest of them holds.
+    probability allowed, or until it is as steep as seas get; `OperatingLimit.bound` says what
+    stopped it. Where the peak factor changes with the height, the first crossing counts. The limit
+    is one of stroke alone: loads, riser, watch circle, crew and the maker's manual have their own,
+    and the lowest of them holds.
 
     Parameters
     ----------
@@ -94,7 +110,8 @@ def operating_limit(
     peak_factor
         γ of all seas; by their steepness, see `peak_factor`, if left out.
     outside_validity : {"raise", "warn", "ignore"}, default "raise"
-        As for `heave`, at the limit of each period.
+        As for `heave`, at the limit of each period, but for seas steeper than JONSWAP is a good
+        model of: these are told by `OperatingLimit.jonswap_fits`.
 
     Raises
     ------
@@ -135,16 +152,16 @@ def operating_limit(
         )
         for period in periods
     ]
-    heights, factors, governs = (np.array(column) for column in zip(*rows, strict=True))
+    heights, factors, bounds = (np.array(column) for column in zip(*rows, strict=True))
     check_options(where, outside_validity, 1)
     for period, height, chosen in zip(periods, heights, factors, strict=True):
         sea = SeaState(to_quantity(height, "length"), to_quantity(period, "time"), chosen)
         found = [
             (name, f"at peak_period = {period:g} s {text}")
-            for name, text in doubts(sea, motion_in(sea, response))
+            for name, text in doubts(sea, motion_in(sea, response), steep=True)
         ]
         report(where, found, outside_validity)
-    return OperatingLimit(periods, heights, factors, governs)
+    return OperatingLimit(periods, heights, factors, bounds)
 
 
 def table(name: str) -> list[dict[str, Any]]:

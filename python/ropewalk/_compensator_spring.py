@@ -234,7 +234,8 @@ def hanging_stroke(
     Friction R counts as a viscous damping that takes as much out of a cycle, 4 R Z. The stroke is
     0 where it leaves nothing under the root: the seals hold and the load moves with the vessel.
     Good while the stroke is nearly a sine, R well below m ω² Y; exactly the seals hold for m ω² Y
-    ≤ R.
+    ≤ R. Dry friction does not bound the resonance: where the wave has the natural period, to a
+    billionth of k, and the seals do not hold, the stroke has no bound and is refused.
 
     Source: J. P. Den Hartog, Mechanical Vibrations (1931 paper in Trans. ASME 53), equivalent
     viscous damping of dry friction.

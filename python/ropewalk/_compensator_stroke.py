@@ -7,6 +7,7 @@ from ropewalk._face import NumberLike, Policy, Quantity, QuantityLike, face
 __all__ = [
     "active_line_speed",
     "active_power",
+    "active_power_with_inertia",
     "active_work",
     "allowed_heave_deviation",
     "cycle_exceedance",
@@ -136,7 +137,8 @@ def most_probable_maximum(
 
     .. math:: x = \sigma \sqrt{2 \ln N}
 
-    It is exceeded with a probability of about 63 %. Source as for `cycle_exceedance`.
+    It is exceeded with a probability of about 63 %. The law of large N: below the exact mode, by
+    19 % at N = 2, 4 % at 10, 1.6 % at 50; valid here from N = 10. Source as for `cycle_exceedance`.
 
     Examples
     --------
@@ -290,7 +292,8 @@ def active_power(
     .. math:: P = W \pi H / (T E)
 
     E is the efficiency of the lines while hoisting. As much, times E², comes back while lowering:
-    the drive must take it. What drum and motors need to turn over comes on top. Source: a sine.
+    the drive must take it. What drum and motors need to turn over comes on top, see
+    `active_power_with_inertia`. Source: a sine.
 
     Examples
     --------
@@ -298,6 +301,39 @@ def active_power(
     >>> power = rw.compensator.active_power("400 kip", "3 m", "9 s", 0.8)
     >>> print(f"{power.to('hp').magnitude:.0f} hp")
     3123 hp
+    """
+    ...
+
+
+@face("compensator.active_power_with_inertia")
+def active_power_with_inertia(
+    hook_load: QuantityLike,
+    heave_height: QuantityLike,
+    heave_period: QuantityLike,
+    reeving_efficiency: NumberLike,
+    turning_mass: QuantityLike,
+    *,
+    outside_validity: Policy = "raise",
+    return_status: bool = False,
+    threads: int = 1,
+) -> Quantity:
+    r"""Largest power at the drum that takes up the heave, with what turns.
+
+    .. math:: P = \max_\theta \left( A \sin \theta + \frac{B}{2} \sin 2 \theta \right), \quad
+        A = \frac{W v}{E}, \quad B = m v^2 \omega, \quad v = \frac{\pi H}{T}
+
+    The turning mass m is that of drum, gears, motors and sheaves moved to the hook, as
+    `ropewalk.drawworks.Drive.turning_mass` has it. The load needs most at full speed, what turns
+    midway to it; the largest sum is at :math:`\cos \theta = 2 B / (A + \sqrt{A^2 + 8 B^2})`. Block
+    and string stay where they are and need none. Source: a sine.
+
+    Examples
+    --------
+    >>> import ropewalk as rw
+    >>> heave = ("3 m", "9 s", 0.8)
+    >>> power = rw.compensator.active_power_with_inertia("400 kip", *heave, "1000 tonne")
+    >>> print(f"{power.to('hp').magnitude:.0f} hp")
+    3274 hp
     """
     ...
 

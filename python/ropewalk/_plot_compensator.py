@@ -17,8 +17,9 @@ if TYPE_CHECKING:
     from matplotlib.axes import Axes
 
     from ropewalk._compensator import Compensator
-    from ropewalk._compensator_heave import HeaveOperator, SeaState
+    from ropewalk._compensator_heave import SeaState
     from ropewalk._compensator_limit import OperatingLimit
+    from ropewalk._compensator_response import HeaveOperator
     from ropewalk._units import QuantityLike
 
 __all__ = ["gas_spring_load", "heave_spectrum", "operating_limits"]

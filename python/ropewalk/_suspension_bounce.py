@@ -26,8 +26,14 @@ class HookBounce:
     with x from the rest position, up positive, and a snubber that may damp more on the way up than
     on the way down. Between two turning points the equation is linear; the motion is pieced
     together from the closed forms of the damped oscillator, under-, critically and overdamped, and
-    is exact. Where k|x| does not exceed the friction as it turns, it stays. The blocks stand still;
-    the spring is linear and has no stops at its ends. Source: the equation of motion; closed forms
+    is exact. Where k|x| does not exceed the friction as it turns, it stays. A spring that has gone
+    slack, x > W/k, does not push down: the weight then flies,
+
+    .. math:: \ddot x = -g
+
+    free of spring, snubber and friction, and lands at W/k as fast as it left. Nothing holds it back
+    in flight, so that it flies no less than a real one. The blocks stand still; the spring is
+    linear and has no stops at its ends. Source: the equation of motion; closed forms
     e.g. in S. S. Rao, Mechanical Vibrations, ch. 2.
 
     A stand that jumps can hurt: keep clear of it, and go by the maker's manual and local rules.
@@ -126,12 +132,13 @@ class HookBounce:
         return to_quantity(speed, "speed")
 
     def spring_force(self, time: QuantityLike) -> Quantity:
-        """Force in the spring at a time; negative where a real spring would have gone slack."""
+        """Force in the spring at a time; 0 where it is slack."""
         height, _ = self._bounce.at(to_si(f"{_WHERE}.spring_force", "time", time, "time"))
         return to_quantity(self._force(height), "force")
 
     def _force(self, height: Any) -> Any:
-        return self._values["sprung_weight"] - self._values["spring_rate"] * height
+        force = self._values["sprung_weight"] - self._values["spring_rate"] * height
+        return np.maximum(force, 0.0)
 
     @property
     def damping_ratio(self) -> tuple[float, float]:
@@ -160,20 +167,7 @@ class HookBounce:
 
     @property
     def jump(self) -> Quantity:
-        """From the beginning to the highest point: how far the pin clears the box.
-
-        Raises
-        ------
-        InadmissibleError
-            If the spring goes slack on the way: what it carries then flies higher than this.
-        """
-        if self.goes_slack:
-            where = "suspension.HookBounce.jump"
-            text = (
-                "overpull throws the weight up so far that the spring goes slack, which is outside "
-                "the model: the true jump is larger"
-            )
-            raise InadmissibleError(f"{where}(): {text}", where, "overpull")
+        """From the beginning to the highest point: how far the pin clears the box."""
         return to_quantity(self._bounce.highest - self._values["start"], "length")
 
     @property
@@ -183,8 +177,8 @@ class HookBounce:
 
     @property
     def goes_slack(self) -> bool:
-        """True if the spring would have to push up there: the motion holds no longer from then."""
-        return bool(self._force(self._bounce.highest) < 0.0)
+        """True if the spring goes slack and what hangs on it flies for a while."""
+        return bool(self._bounce.goes_slack)
 
     @property
     def turns(self) -> tuple[Quantity, Quantity]:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import itertools
 from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
 from typing import Any
@@ -226,7 +227,8 @@ def link_set_capacity(
     Raises
     ------
     InadmissibleError
-        If nothing was measured, the table is empty, or capacity does not grow with thickness.
+        If nothing was measured, the table is empty, has two capacities for one thickness, or one
+        that falls with thickness.
 
     Examples
     --------
@@ -250,11 +252,21 @@ def link_set_capacity(
     )
     _require_measured(where, "thicknesses", eyes)
     _require_measured(where, "maker_table", [one for step in steps for one in step])
-    capacities = [capacity for _, capacity in steps]
-    if sorted(capacities) != capacities:
-        text = "maker_table must have a capacity that grows with thickness"
-        raise InadmissibleError(f"{where}(): {text}", where, "maker_table")
-    # Measured and printed thickness may differ by rounding where they are the same.
+    # One thickness in two units, measured and printed, may differ by rounding.
+    for (thinner, less), (thicker, more) in itertools.pairwise(steps):
+        if thicker <= thinner * (1.0 + 1e-9) and more != less:
+            text = (
+                f"maker_table has two capacities for one thickness, {thinner:.6g} m: "
+                f"{less / 1e3:.6g} kN and {more / 1e3:.6g} kN"
+            )
+            raise InadmissibleError(f"{where}(): {text}", where, "maker_table")
+        if more < less:
+            text = (
+                f"maker_table must have a capacity that does not fall with thickness, got "
+                f"{less / 1e3:.6g} kN at {thinner:.6g} m and {more / 1e3:.6g} kN at "
+                f"{thicker:.6g} m"
+            )
+            raise InadmissibleError(f"{where}(): {text}", where, "maker_table")
     carried = [c for thickness, c in steps if min(eyes) >= thickness * (1.0 - 1e-9)]
     return to_quantity(max(carried, default=0.0), "force")
 

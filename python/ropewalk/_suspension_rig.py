@@ -21,7 +21,8 @@ def rig_suspension(rig: Rig, service: str = "rotary drilling") -> Suspension:
 
     Mast where ``[mast]`` has one, at the lines strung but not above its nameplate; crown block;
     drilling line at the design factor its limits ask for; traveling block; and below it the parts
-    of ``[suspension]``.
+    of ``[suspension]``. Where a part has a rating of its bearing too, the lower of the two counts;
+    the traveling block has that of `bearing_rating` where the file rates one of its sheaves.
 
     Parameters
     ----------
@@ -46,8 +47,8 @@ def rig_suspension(rig: Rig, service: str = "rotary drilling") -> Suspension:
 
     below = rig.suspension.parts if rig.suspension is not None else ()
     block_weight = rig.block.weight - sum(part.weight for part in below)
-    block = ("traveling block", rig.block.sheaves.rated_load, block_weight)
-    hanging = [block, *((part.name, part.rated_load, part.weight) for part in below)]
+    block = ("traveling block", _block_rating(rig), block_weight)
+    hanging = [block, *((part.name, part.rating, part.weight) for part in below)]
     factor = design_factor.minimum(service, rig.design_factor_standard).value
     mast = None
     if rig.mast is not None:
@@ -64,6 +65,19 @@ def rig_suspension(rig: Rig, service: str = "rotary drilling") -> Suspension:
         mast=mast,
         line=to_quantity(rig.rope.breaking_force_si / factor, "force"),
     )
+
+
+def _block_rating(rig: Rig) -> float:
+    """Rating of the traveling block, N: its nameplate, or its bearings where these carry less."""
+    from ropewalk import si
+
+    nameplate = rig.block.sheaves.rated_load
+    one = None if rig.suspension is None else rig.suspension.sheave_bearing_rating
+    # Of an odd number of lines the one most inward ends at the block and passes no sheave of it.
+    sheaves = rig.reeving.lines // 2
+    if one is None or sheaves == 0:
+        return nameplate
+    return min(nameplate, float(si.suspension.bearing_rating(sheaves, one)))
 
 
 def rig_margins(

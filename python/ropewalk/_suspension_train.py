@@ -22,6 +22,7 @@ if TYPE_CHECKING:
 __all__ = ["Margins", "Part", "Suspension"]
 
 _WHERE = "suspension.Suspension"
+_FIXED = ("mast", "crown block", "drilling line")
 
 
 @dataclass(frozen=True, init=False, repr=False, slots=True)
@@ -199,7 +200,7 @@ class Suspension:
     Raises
     ------
     InadmissibleError
-        If nothing hangs, or a rating cannot be.
+        If nothing hangs, two parts have one name, or a rating cannot be.
 
     Examples
     --------
@@ -233,6 +234,11 @@ class Suspension:
                 raise UnitError(f"{_WHERE}(): {text}", _WHERE, "hanging")
         if not self.hanging:
             raise InadmissibleError(f"{_WHERE}(): hanging is empty", _WHERE, "hanging")
+        names = [part.name for part in self.hanging]
+        for i, name in enumerate(names):
+            if name in (*_FIXED, *names[:i]):
+                text = f"hanging has {name!r} twice, or it names a fixed part; results go by name"
+                raise InadmissibleError(f"{_WHERE}(): {text}", _WHERE, "hanging")
         self.mast_si = _optional_force("mast", mast)
         self.crown_block_si = _optional_force("crown_block", crown_block)
         self.line_si = _optional_force("line", line)

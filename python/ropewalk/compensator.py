@@ -9,12 +9,14 @@ from __future__ import annotations
 
 from ropewalk._compensator import Compensator
 from ropewalk._compensator_bands import BitWeightBand, LoadBand, RopeMotion
-from ropewalk._compensator_heave import Heave, HeaveOperator, SeaState, heave
+from ropewalk._compensator_heave import Heave, SeaState, heave
 from ropewalk._compensator_limit import (
     OperatingLimit,
     operating_limit,
     table,
 )
+from ropewalk._compensator_response import HeaveOperator
+from ropewalk._compensator_rig import CompensatorFinding, rig_findings
 from ropewalk._compensator_sea import (
     box_hull_heave,
     jonswap,
@@ -38,6 +40,7 @@ from ropewalk._compensator_spring import (
 from ropewalk._compensator_stroke import (
     active_line_speed,
     active_power,
+    active_power_with_inertia,
     active_work,
     allowed_heave_deviation,
     cycle_exceedance,
@@ -53,6 +56,7 @@ from ropewalk._compensator_stroke import (
 __all__ = [
     "BitWeightBand",
     "Compensator",
+    "CompensatorFinding",
     "Heave",
     "HeaveOperator",
     "LoadBand",
@@ -61,6 +65,7 @@ __all__ = [
     "SeaState",
     "active_line_speed",
     "active_power",
+    "active_power_with_inertia",
     "active_work",
     "allowed_heave_deviation",
     "box_hull_heave",
@@ -85,6 +90,7 @@ __all__ = [
     "operating_limit",
     "peak_factor",
     "pierson_moskowitz",
+    "rig_findings",
     "steepest_height",
     "stroke_exceedance",
     "swing_arm_roll",

@@ -18,6 +18,12 @@ from ropewalk._suspension_elevator import (
     rating_class,
     table,
 )
+from ropewalk._suspension_findings import (
+    ElevatorLoad,
+    LoadPathFinding,
+    rig_elevators,
+    rig_findings,
+)
 from ropewalk._suspension_oscillator import bounce_frequency, damping_ratio, overshoot
 from ropewalk._suspension_rating import (
     allowable_shear,
@@ -38,8 +44,10 @@ from ropewalk._suspension_wear import (
 
 __all__ = [
     "ElevatorBore",
+    "ElevatorLoad",
     "ElevatorType",
     "HookBounce",
+    "LoadPathFinding",
     "Margins",
     "Part",
     "Suspension",
@@ -58,6 +66,8 @@ __all__ = [
     "proof_load",
     "rating_class",
     "rig_bounce",
+    "rig_elevators",
+    "rig_findings",
     "rig_margins",
     "rig_suspension",
     "table",

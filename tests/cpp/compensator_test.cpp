@@ -186,7 +186,7 @@ TEST(CompensatorStroke, TheLimitIsWhereTheStrokeIsExceededAsAllowed) {
       .half_stroke = 3.0 * meter, .duration = 3.0 * hour, .exceedance = number(0.01)};
   for (const double period : {8.0, 11.0, 14.0, 18.0}) {
     const OperatingLimit limit = operating_limit(half, period * second, {}, demand);
-    ASSERT_TRUE(limit.stroke_governs);
+    ASSERT_EQ(limit.bound, LimitBound::stroke);
     const Moments m = heave_moments({.significant_height = limit.significant_height,
                                      .peak_period = period * second,
                                      .peak_factor = limit.peak_factor},
@@ -201,11 +201,38 @@ TEST(CompensatorStroke, WhereNothingMovesTheSteepestSeaIsTheLimit) {
   const OperatingLimit limit =
       operating_limit(HeaveOperator::constant(number(0.0)), 8.0 * second, number(3.3),
                       {.half_stroke = meter, .duration = hour, .exceedance = number(0.01)});
-  EXPECT_FALSE(limit.stroke_governs);
+  EXPECT_EQ(limit.bound, LimitBound::steepest_sea);
   EXPECT_EQ(limit.significant_height, steepest_height(8.0 * second));
 }
 
+TEST(CompensatorStroke, TheHighestSeaAdmittedIsNotPassedOffAsTheSteepest) {
+  // The steepest sea of 30 s, 56 m, is above the 40 m that are admitted at all.
+  const OperatingLimit limit =
+      operating_limit(HeaveOperator::constant(number(0.0)), 30.0 * second, number(1.0),
+                      {.half_stroke = meter, .duration = hour, .exceedance = number(0.01)});
+  EXPECT_GT(steepest_height(30.0 * second), 40.0 * meter);
+  EXPECT_EQ(limit.significant_height, 40.0 * meter);
+  EXPECT_EQ(limit.bound, LimitBound::highest_height);
+}
+
 // --- Active drum
+
+TEST(CompensatorDrum, PowerWithInertiaIsTheLargestOfTheCycle) {
+  // Looked for step by step: load and turning parts times speed.
+  const double load = 1.8e6, height = 3.0, period = 9.0, efficiency = 0.8;
+  for (const double mass : {0.0, 1e5, 1e6, 1e7}) {
+    const double omega = 2.0 * pi / period, v = pi * height / period;
+    double largest = 0.0;
+    for (int i = 0; i < 100'000; ++i) {
+      const double angle = 0.5 * pi * i / 100'000.0;
+      const double force = load / efficiency + mass * v * omega * std::cos(angle);
+      largest = std::max(largest, force * v * std::sin(angle));
+    }
+    const Power found = active_power_with_inertia(
+        from_si<Force>(load), height * meter, period * second, number(efficiency), mass * kilogram);
+    EXPECT_NEAR(to_si(found) / largest, 1.0, 1e-8) << mass;
+  }
+}
 
 TEST(CompensatorDrum, WorkIsPowerOverTheCycle) {
   // Mean of |sin| is 2/π: work of a cycle is the largest power times T times 2/π.

@@ -12,7 +12,7 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 from matplotlib.figure import Figure
-from scipy import integrate
+from scipy import integrate, optimize
 
 import ropewalk as rw
 from ropewalk import compensator as hc
@@ -228,6 +228,41 @@ def test_without_friction_the_stroke_is_what_isolation_leaves(heave: float, peri
     assert stroke.m_as("m") == pytest.approx(heave * r2 / abs(1.0 - r2))
     ratio = hc.hanging_ratio(wave, natural, 0.0)
     assert ratio == pytest.approx(1.0 / abs(1.0 - r2))
+
+
+def test_dry_friction_does_not_bound_the_resonance() -> None:
+    # Den Hartog: the amplitude of resonance is infinite below F/(m w^2 Y) = pi/4.
+    hanging = {"gas_stiffness": "40 kN/m", "hanging_mass": "204 tonne"}
+    natural = hc.natural_period("204 tonne", "40 kN/m")
+    for wave in (natural, natural * (1.0 + 1e-11)):
+        with pytest.raises(InadmissibleError, match="in resonance the stroke has no bound"):
+            hc.hanging_stroke("1.5 m", wave_period=wave, seal_friction="30 kN", **hanging)
+        # Below it the seals hold: m w^2 Y = 40 kN/m of 1.5 m is 60 kN, pi/4 of that 47.1 kN.
+        held = hc.hanging_stroke("1.5 m", wave_period=wave, seal_friction="47.2 kN", **hanging)
+        assert held.magnitude == 0.0
+    near = hc.hanging_stroke("1.5 m", wave_period=natural * 1.001, seal_friction="30 kN", **hanging)
+    assert 100.0 < near.m_as("m") < math.inf
+    with pytest.raises(InadmissibleError, match="must differ from natural_period"):
+        hc.hanging_ratio(natural * (1.0 + 1e-11), natural, 0.0)
+
+
+@settings(max_examples=40, deadline=None)
+@given(st.floats(0.1, 8.0), st.floats(4.0, 20.0), st.floats(0.5, 1.0), st.floats(0.0, 5e6))
+def test_power_with_inertia_against_a_search(
+    height: float, period: float, efficiency: float, mass: float
+) -> None:
+    load, omega = 1.8e6, 2.0 * math.pi / period
+    speed = math.pi * height / period
+
+    def given_back(angle: float) -> float:
+        force = load / efficiency + mass * speed * omega * math.cos(angle)
+        return -force * speed * math.sin(angle)
+
+    best = optimize.minimize_scalar(given_back, bounds=(0.0, math.pi / 2), method="bounded")
+    heave = (rw.Q(height, "m"), rw.Q(period, "s"), efficiency)
+    power = hc.active_power_with_inertia(rw.Q(load, "N"), *heave, rw.Q(mass, "kg"))
+    assert power.m_as("W") == pytest.approx(-best.fun, rel=1e-6)
+    assert power >= hc.active_power(rw.Q(load, "N"), *heave) * (1.0 - 1e-12)
 
 
 # What the rope sees

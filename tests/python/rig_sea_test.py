@@ -2,12 +2,14 @@
 
 from __future__ import annotations
 
+import math
 import pickle
 from pathlib import Path
 
 import pytest
 
 import ropewalk as rw
+from ropewalk.errors import InadmissibleError
 from ropewalk.testing import assert_close
 
 FLOATER = rw.rig.example("osprey-sound")
@@ -54,7 +56,11 @@ def test_the_floater_is_of_a_size_that_occurs(rig: rw.Rig) -> None:
     assert stroke <= usual["stroke_max [ft]"] * (1 + 1e-12)
     assert usual["seal_friction_min"] <= rig.compensator.seal_friction <= usual["seal_friction_max"]
     heaviest = rig.heaviest_trip.heaviest_hook_load(rig.block.weight)
-    assert heaviest - rig.block.weight < rig.compensator.rated_load_si
+    assert rig.weight_on_compensator is not None
+    assert_close(rw.Q(rig.weight_on_compensator, "N"), "45 kip")
+    carried = heaviest - rig.block.weight + rig.weight_on_compensator
+    assert rig.compensator.rated_load_si is not None
+    assert carried < rig.compensator.rated_load_si
     assert rig.stuck_hook_load < rig.block.sheaves.rated_load
 
 
@@ -88,6 +94,57 @@ def test_an_offset_that_takes_the_whole_stroke_is_a_finding(tmp_path: Path) -> N
     assert rig.compensator is not None
     assert rig.sea is not None
     assert rig.sea.stroke_exceedance(rig.compensator) == 1.0
+    (finding,) = rw.compensator.rig_findings(rig)
+    assert finding.kind == "offset"
+    assert "4.00 m leaves nothing of the half stroke of 3.81 m" in finding.text
+
+
+def test_a_compensator_below_its_load_is_a_finding(tmp_path: Path) -> None:
+    rig = load(tmp_path, TEXT.replace('rated_load = "600000 lbf"', 'rated_load = "300000 lbf"'))
+    (finding,) = rw.compensator.rig_findings(rig)
+    # By hand: 120 m of 150 lb/ft, 150 m of 49.3 and 3330 m of 20.85 in mud of 1.25 kg/liter, and
+    # 45 kip of hook and top drive.
+    feet = [120 / 0.3048, 150 / 0.3048, 3330 / 0.3048]
+    in_air = sum(one * mass for one, mass in zip(feet, (150.0, 49.3, 20.85), strict=True))
+    load_kip = in_air * (1.0 - 1.25 / 7.85) / 1000.0 + 45.0
+    assert finding.kind == "rating"
+    assert f"{load_kip * 4.4482216152605:.0f} kN on the gas" in finding.text
+    assert "rated 1334 kN" in finding.text
+    assert "3600 m, off bottom" in finding.text
+
+
+def test_a_stroke_exceeded_too_often_is_a_finding(tmp_path: Path) -> None:
+    rig = load(tmp_path, TEXT.replace('stroke = "25 ft"', 'stroke = "12 ft"'))
+    assert rig.sea is not None
+    assert rig.compensator is not None
+    (finding,) = rw.compensator.rig_findings(rig)
+    assert finding.kind == "exceedance"
+    # 6 ft less 0.8 m are 1.03 m; the heave exceeded with 1 % is deviation times
+    # sqrt(-2 ln(1 - 0.99^(1/N))), from the Rayleigh law.
+    heave = rig.sea.heave()
+    cycles = 10800.0 / heave.zero_crossing_period.magnitude
+    largest = heave.deviation_si * math.sqrt(-2.0 * math.log(1.0 - 0.99 ** (1.0 / cycles)))
+    for word in ("1.03 m", "in 3 h", "allowed is 0.01", f"heave of {largest:.2f} m"):
+        assert word in finding.text
+
+
+def test_a_compensator_carries_what_hangs_below_it(tmp_path: Path) -> None:
+    below = 'weight_below = "45000 lbf" # hook, top drive, links, elevator\n'
+    assert below in TEXT
+    unknown = load(tmp_path, TEXT.replace(below, ""))
+    assert unknown.weight_on_compensator is None
+    with pytest.raises(InadmissibleError, match=r"no compensator\.weight_below"):
+        rw.compensator.rig_findings(unknown)
+    crown = TEXT.replace('mounting = "block"', 'mounting = "crown"')
+    assert load(tmp_path, crown.replace(below, "")).weight_on_compensator == pytest.approx(
+        105e3 * 4.4482216152605
+    )
+    with pytest.raises(rw.rig.RigFileError, match="all of block.weight"):
+        load(tmp_path, crown)
+    with pytest.raises(rw.rig.RigFileError, match="must be less than block.weight"):
+        load(tmp_path, TEXT.replace('weight_below = "45000 lbf"', 'weight_below = "105001 lbf"'))
+    with pytest.raises(InadmissibleError, match="no compensator"):
+        rw.compensator.rig_findings(rw.load_rig(rw.rig.example("rig7")))
 
 
 def test_a_hull_stands_for_a_table(tmp_path: Path) -> None:

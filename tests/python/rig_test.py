@@ -79,7 +79,7 @@ def test_other_units_give_the_same_rig(tmp_path: Path) -> None:
         ('"8 m"', '"40 m"', ["block.lowest must be more than block.highest"]),
         ('"6x19S IWRC"', '"6x20 IWRC"', ["6x20 IWRC"]),
         ('"1.375 in"', '"1.4 in"', ["1.4", "1.375"]),
-        ('string = "production_casing"', 'string = "liner"', ["no string 'liner'", "drilling"]),
+        ('casing"\ndepth', 'liner"\ndepth', ["no string 'production_liner'", "drilling"]),
         ('depth = "3400 m"', 'depth = "3500 m"', ["3500 m", "more than the length of string"]),
         ("passes = 2.0", "# ", ["passes: missing"]),
         ('from_depth = "1200 m"', 'from_depth = "2300 m"', ["from_depth must be less than depth"]),

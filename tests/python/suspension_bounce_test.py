@@ -110,9 +110,15 @@ def test_motion_is_that_of_scipy(up: float, down: float, friction: float, speed:
 def test_the_first_swing_overshoots_by_the_damping_ratio(ratio: float, overpull: float) -> None:
     bounce = hook(ratio, overpull=overpull)
     beyond = float((bounce.highest / -bounce.start).magnitude)
-    assert beyond == pytest.approx(rw.suspension.overshoot(ratio), rel=1e-9)
-    if not bounce.goes_slack:
-        assert_close(bounce.jump, bounce.highest - bounce.start)
+    swing = rw.suspension.overshoot(ratio)
+    # Without flight if it swings no farther than to the spring's free length, W/k above rest.
+    assert bounce.goes_slack == (swing * overpull > MASS * G)
+    if bounce.goes_slack:
+        # What swings would damp and pull back; what flies is not held back.
+        assert beyond > swing
+    else:
+        assert beyond == pytest.approx(swing, rel=1e-9)
+    assert_close(bounce.jump, bounce.highest - bounce.start)
     assert bounce.damping_ratio == pytest.approx((ratio, ratio))
 
 
@@ -140,9 +146,13 @@ def test_it_never_swings_farther_than_before(
     up: float, down: float, friction: float, speed: float
 ) -> None:
     bounce = hook(up, down=down, friction=friction, speed=speed)
+    # By energy: that of the spring about rest, and of weight alone above its free length.
     _, heights = bounce.turns
-    swings = np.abs(heights.magnitude[1:])
-    assert np.all(np.diff(swings) <= 1e-12)
+    free = MASS * G / RATE
+    on_spring = np.minimum(heights.magnitude, free)
+    energy = 0.5 * RATE * on_spring**2 + MASS * G * (heights.magnitude - on_spring)
+    assert np.all(np.diff(energy[1:]) <= 1e-9 * energy[0] + 1e-12)
+    assert bounce.goes_slack == bool(np.any(heights.magnitude > free))
     assert bounce.lowest <= bounce.start <= bounce.highest
     assert_close(
         bounce.largest_spring_force, rw.Q(MASS * G, "N") - rw.Q(RATE, "N/m") * bounce.lowest
@@ -164,10 +174,69 @@ def test_a_load_let_go_at_the_unstretched_spring_weighs_twice() -> None:
 
 def test_an_overpull_of_more_than_the_weight_makes_the_spring_go_slack() -> None:
     assert not hook(overpull=0.99 * MASS * G).goes_slack
-    slack = hook(overpull=1.01 * MASS * G)
-    assert slack.goes_slack
-    with pytest.raises(rw.errors.InadmissibleError, match="true jump is larger"):
-        _ = slack.jump
+    assert hook(overpull=1.01 * MASS * G).goes_slack
+
+
+def test_what_flies_rises_by_its_energy_and_for_as_long_as_a_stone() -> None:
+    # Undamped, let go P/k below rest: P²/2k in the spring about rest, W²/2k of it left there at the
+    # free length, the rest lifts W. A stone thrown up at v is back after 2v/g.
+    weight, pull = MASS * G, 60e3
+    bounce = hook(overpull=pull)
+    left = (pull**2 - weight**2) / (2.0 * RATE)
+    top = weight / RATE + left / weight
+    assert_close(bounce.highest, rw.Q(top, "m"), relative=1e-12)
+    assert_close(bounce.jump, rw.Q(top + pull / RATE, "m"), relative=1e-12)
+    speed = math.sqrt(2.0 * left / MASS)
+    times, heights = bounce.turns
+    natural = math.sqrt(RATE / MASS)
+    to_slack = (math.pi - math.acos(weight / pull)) / natural
+    assert times.magnitude[1] == pytest.approx(to_slack + speed / G, rel=1e-9)
+    # Down again, it turns where it began, and so on without end.
+    assert times.magnitude[2] == pytest.approx(2.0 * times.magnitude[1], rel=1e-9)
+    np.testing.assert_allclose(heights.magnitude[2:9:2], -pull / RATE, rtol=1e-9)
+    assert_close(bounce.spring_force(rw.Q(times.magnitude[1], "s")), "0 N", absolute="1e-9 N")
+    assert_close(bounce.largest_spring_force, rw.Q(weight + pull, "N"), relative=1e-9)
+
+
+@pytest.mark.parametrize("friction", [0.0, 900.0])
+@pytest.mark.parametrize(("up", "down"), [(0.0, 0.0), (0.1, 0.1), (0.15, 0.02), (0.02, 1.6)])
+@pytest.mark.parametrize(("overpull", "speed"), [(60e3, 0.0), (40e3, 0.8), (-40e3, 0.5)])
+def test_a_flight_is_that_of_scipy(
+    up: float, down: float, friction: float, overpull: float, speed: float
+) -> None:
+    free = MASS * G / RATE
+
+    def motion(_: float, y: Any) -> tuple[float, float]:
+        """One law for all of it; no event, no piece: the step is short instead."""
+        if y[0] > free:
+            return y[1], -G
+        damping = (up if y[1] > 0.0 else down) * CRITICAL
+        return y[1], (-RATE * y[0] - damping * y[1] - np.sign(y[1]) * friction) / MASS
+
+    bounce = hook(up, down=down, friction=friction, overpull=overpull, speed=speed)
+    assert bounce.goes_slack
+    times = np.linspace(0.0, 0.6, 61)
+    expected = solve_ivp(
+        motion, (0.0, 0.6), (-overpull / RATE, speed), t_eval=times, max_step=1e-4, rtol=1e-9
+    )
+    heights = bounce.height(rw.Q(times, "s")).magnitude
+    np.testing.assert_allclose(heights, expected.y[0], atol=5e-5)
+    speeds = bounce.speed(rw.Q(times, "s")).magnitude
+    np.testing.assert_allclose(speeds, expected.y[1], atol=2e-3)
+    assert expected.y[0].max() <= bounce.highest.magnitude + 5e-5
+
+
+@given(st.floats(0.05, 2.0), st.floats(0.05, 2.0), st.floats(3e4, 2e5), st.floats(1e-3, 0.2))
+def test_what_has_flown_settles_for_good_too(
+    up: float, down: float, overpull: float, band: float
+) -> None:
+    bounce = hook(up, down=down, overpull=overpull, speed=0.5)
+    settled = bounce.settled(rw.Q(band, "m")).m_as("s")
+    later = settled + np.linspace(0.0, 20.0, 800)
+    assert np.all(np.abs(bounce.height(rw.Q(later, "s")).magnitude) <= band * (1.0 + 1e-9))
+    if settled > 0.0:
+        before = bounce.height(rw.Q(settled * (1.0 - 1e-6), "s")).magnitude
+        assert abs(before) >= band * (1.0 - 1e-3)
 
 
 def test_friction_holds_off_rest() -> None:

@@ -246,6 +246,9 @@ def test_a_worn_set_has_the_capacity_of_its_thinnest_eye(thinnest: str, capacity
         ([rw.Q(math.nan, "in")], INVENTED, "thicknesses"),
         (["2 in"], [], "maker_table"),
         (["2 in"], [("2 in", "300 kip"), ("3 in", "200 kip")], "maker_table"),
+        # One thickness with two capacities: the larger must not be taken silently.
+        (["2 in"], [("2 in", "300 kip"), ("2 in", "200 kip")], "maker_table"),
+        (["2 in"], [("2 in", "300 kip"), ("50.8 mm", "200 kip")], "maker_table"),
     ],
 )
 def test_what_no_maker_prints_is_refused(eyes: Any, table: Any, field: str) -> None:

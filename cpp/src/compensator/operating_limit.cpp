@@ -56,29 +56,31 @@ OperatingLimit operating_limit(const HeaveOperator& response, Time peak_period,
   require(where, std::get<1>(AllowedHeaveDeviation::parameters), demand.exceedance);
 
   const Excess excess(response, peak_period, factor, demand);
-  const double steepest = std::min(to_si(SteepestHeight::formula(peak_period)),
-                                   argument::significant_height.admissible.high);
-  const auto limit_at = [&](double height, bool stroke_governs) {
+  const double steepest = to_si(SteepestHeight::formula(peak_period));
+  const double admitted = argument::significant_height.admissible.high;
+  const double highest = std::min(steepest, admitted);
+  const auto limit_at = [&](double height, LimitBound bound) {
     const Length found = from_si<Length>(height);
-    return OperatingLimit{.significant_height = found,
-                          .peak_factor = excess.peak_factor(found),
-                          .stroke_governs = stroke_governs};
+    return OperatingLimit{
+        .significant_height = found, .peak_factor = excess.peak_factor(found), .bound = bound};
   };
   // The peak factor of a rising sea may make heave fall for a stretch: the first crossing counts.
   constexpr int steps = 48;
-  double low = 1e-9 * steepest;
-  if (excess(low) > 0.0) return limit_at(low, true);  // next to no stroke, next to no sea
+  double low = 1e-9 * highest;
+  if (excess(low) > 0.0)
+    return limit_at(low, LimitBound::stroke);  // next to no stroke, next to no sea
   for (int i = 1; i <= steps; ++i) {
-    const double high = steepest * static_cast<double>(i) / steps;
+    const double high = highest * static_cast<double>(i) / steps;
     if (excess(high) > 0.0) {
       std::uintmax_t tries = 100;
       const auto [a, b] = boost::math::tools::toms748_solve(
           excess, low, high, boost::math::tools::eps_tolerance<double>(40), tries);
-      return limit_at(0.5 * (a + b), true);
+      return limit_at(0.5 * (a + b), LimitBound::stroke);
     }
     low = high;
   }
-  return limit_at(steepest, false);
+  return limit_at(highest,
+                  steepest <= admitted ? LimitBound::steepest_sea : LimitBound::highest_height);
 }
 
 }  // namespace ropewalk::compensator

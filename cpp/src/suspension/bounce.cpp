@@ -16,6 +16,7 @@ constexpr std::size_t most_swings = 10'000;
 constexpr double died_down = 1e-9;
 /// Closer to critical than this the closed form for critical damping is the more exact one.
 constexpr double near_critical = 1e-9;
+constexpr double gravity = to_si(standard_gravity);
 
 void check(const SprungHook& hook, Length start, Speed start_speed) {
   require(where, argument::sprung_weight, hook.sprung_weight);
@@ -33,6 +34,7 @@ Bounce::Bounce(const SprungHook& hook, Length start, Speed start_speed)
     : hook_(hook),
       mass_(to_si(hook.sprung_weight) / to_si(standard_gravity)),
       natural_(std::sqrt(to_si(hook.spring_rate) / mass_)),
+      slack_(to_si(hook.sprung_weight) / to_si(hook.spring_rate)),
       highest_(start),
       lowest_(start) {
   check(hook, start, start_speed);
@@ -48,12 +50,17 @@ Bounce::Swing Bounce::swing(double begin, double height, double speed) const {
           .center = center,
           .offset = height - center,
           .speed = speed,
-          .damping_half = damping / (2.0 * mass_)};
+          .damping_half = damping / (2.0 * mass_),
+          .flies = false};
 }
 
 Bounce::State Bounce::along(const Swing& swing, double elapsed) const {
   const double y = swing.offset;
   const double v = swing.speed;
+  if (swing.flies) {
+    return {.height = from_si<Length>(y + (v - 0.5 * gravity * elapsed) * elapsed),
+            .speed = from_si<Speed>(v - gravity * elapsed)};
+  }
   const double half = swing.damping_half;
   const double ratio = half / natural_;
   double offset = 0.0;
@@ -108,12 +115,62 @@ std::optional<double> Bounce::duration(const Swing& swing) const {
                              : std::nullopt;
 }
 
+void Bounce::turn(double time, double height) {
+  turns_.push_back({.time = from_si<Time>(time), .height = from_si<Length>(height)});
+  highest_ = std::max(highest_, turns_.back().height);
+  lowest_ = std::min(lowest_, turns_.back().height);
+}
+
+/// Adds a flight up to its top and down to where the spring carries again; returns how long it is.
+double Bounce::fly(double begin, double height, double speed) {
+  goes_slack_ = true;
+  const auto add = [&](double from, double y, double v) {
+    swings_.push_back({.begin = from,
+                       .center = 0.0,
+                       .offset = y,
+                       .speed = v,
+                       .damping_half = 0.0,
+                       .flies = true});
+  };
+  double top = height;
+  double rises = 0.0;
+  if (speed > 0.0) {
+    add(begin, height, speed);
+    rises = speed / gravity;
+    top = height + 0.5 * speed * rises;
+    turn(begin + rises, top);
+    speed = 0.0;
+  }
+  add(begin + rises, top, speed);
+  const double landing = std::sqrt(speed * speed + 2.0 * gravity * (top - slack_));
+  return rises + (landing + speed) / gravity;
+}
+
+/// Time at which a rising swing passes the height at which the spring goes slack.
+double Bounce::until_slack(const Swing& swing, double turn) const {
+  double before = 0.0;
+  double after = turn;
+  for (int halving = 0; halving < 100; ++halving) {
+    const double middle = 0.5 * (before + after);
+    (to_si(along(swing, middle).height) > slack_ ? after : before) = middle;
+  }
+  return before;
+}
+
 void Bounce::follow(double height, double speed) {
   const double hold = to_si(hook_.friction) / to_si(hook_.spring_rate);
   double time = 0.0;
   double largest = std::max(std::abs(height), std::abs(speed) / natural_);
-  turns_.push_back({.time = from_si<Time>(time), .height = from_si<Length>(height)});
+  turn(time, height);
   while (swings_.size() < most_swings) {
+    if (height > slack_ || (height == slack_ && speed > 0.0)) {
+      const double lasts = fly(time, height, speed);
+      speed = to_si(along(swings_.back(), time + lasts - swings_.back().begin).speed);
+      largest = std::max(largest, to_si(highest_));
+      time += lasts;
+      height = slack_;
+      continue;
+    }
     const bool held = std::abs(height) <= hold;
     if (speed == 0.0 && (held || std::abs(height) <= died_down * largest)) {
       rest_ = from_si<Length>(held ? height : 0.0);
@@ -126,17 +183,26 @@ void Bounce::follow(double height, double speed) {
     const std::optional<double> lasts = duration(next);
     if (!lasts) {
       rest_ = from_si<Length>(next.center);
-      const Length at_center = from_si<Length>(next.center);
-      highest_ = std::max(highest_, at_center);
-      lowest_ = std::min(lowest_, at_center);
+      highest_ = std::max(highest_, *rest_);
+      lowest_ = std::min(lowest_, *rest_);
       return;
     }
+    const double end = to_si(along(next, *lasts).height);
+    if (end > slack_ && height < end) {
+      const double passes = until_slack(next, *lasts);
+      const double up = to_si(along(next, passes).speed);
+      // Where it turns within a rounding of slack there is nothing to fly with.
+      if (up > 0.0) {
+        time += passes;
+        height = slack_;
+        speed = up;
+        continue;
+      }
+    }
     time += *lasts;
-    height = to_si(along(next, *lasts).height);
+    height = std::min(end, slack_);
     speed = 0.0;
-    turns_.push_back({.time = from_si<Time>(time), .height = from_si<Length>(height)});
-    highest_ = std::max(highest_, turns_.back().height);
-    lowest_ = std::min(lowest_, turns_.back().height);
+    turn(time, height);
     largest = std::max(largest, std::abs(height));
   }
   end_ = time;
@@ -165,7 +231,8 @@ Bounce::State Bounce::at(Time time) const {
 }
 
 Force Bounce::spring_force(Length height) const noexcept {
-  return hook_.sprung_weight - hook_.spring_rate * height;
+  const Force force = hook_.sprung_weight - hook_.spring_rate * height;
+  return std::max(force, from_si<Force>(0.0));
 }
 
 Time Bounce::settled(Length within) const {
@@ -186,8 +253,8 @@ Time Bounce::settled(Length within) const {
   const double rest = to_si(*rest_);
   const double band = to_si(within);
   const auto outside = [&](double height) { return std::abs(height - rest) > band; };
-  // Between two turning points the height only rises or only falls, so it enters the band for good
-  // in the last swing that begins outside of it.
+  // In a swing the height only rises or only falls, so it enters the band for good in the last one
+  // that begins outside of it.
   for (std::size_t i = swings_.size(); i-- > 0;) {
     const Swing& last = swings_[i];
     if (!outside(last.center + last.offset)) continue;
@@ -196,8 +263,10 @@ Time Bounce::settled(Length within) const {
     };
     double before = 0.0;
     double inside = 1.0 / natural_;
-    if (i + 1 < turns_.size()) {
-      inside = to_si(turns_[i + 1].time) - last.begin;
+    if (i + 1 < swings_.size()) {
+      inside = swings_[i + 1].begin - last.begin;
+    } else if (end_) {
+      inside = *end_ - last.begin;
     } else {
       while (outside_after(inside)) inside *= 2.0;  // it creeps there
     }

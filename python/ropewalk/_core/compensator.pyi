@@ -10,6 +10,7 @@ __all__: list[str] = [
     "HeaveOperator",
     "active_line_speed",
     "active_power",
+    "active_power_with_inertia",
     "active_work",
     "allowed_heave_deviation",
     "bit_weight_change",
@@ -102,6 +103,23 @@ def active_power(
     Largest power at an active drum.
 
     In SI: hook_load [N], heave_height [m], heave_period [s], reeving_efficiency [1]; gives [W].
+    """
+
+def active_power_with_inertia(
+    hook_load: float | numpy.typing.ArrayLike,
+    heave_height: float | numpy.typing.ArrayLike,
+    heave_period: float | numpy.typing.ArrayLike,
+    reeving_efficiency: float | numpy.typing.ArrayLike,
+    turning_mass: float | numpy.typing.ArrayLike,
+    *,
+    outside_validity: str = "raise",
+    return_status: bool = False,
+    threads: typing.SupportsInt | typing.SupportsIndex = 1,
+) -> typing.Any:
+    """
+    Largest power at an active drum, with what turns.
+
+    In SI: hook_load [N], heave_height [m], heave_period [s], reeving_efficiency [1], turning_mass [kg]; gives [W].
     """
 
 def active_work(
@@ -434,7 +452,7 @@ def operating_limit(
     exceedance: float | numpy.typing.ArrayLike,
 ) -> tuple:
     """
-    Largest significant height [m], its peak factor, and whether the stroke governs.
+    Largest significant height [m], its peak factor, and what stopped the search.
     """
 
 def peak_factor(

@@ -72,6 +72,9 @@ PARAMETERS: dict[str, Parameter] = {
     "exceedance": Parameter(
         NUMBER, "", "Probability that the stroke is exceeded at least once.", 0.01
     ),
+    "turning_mass": Parameter(
+        MASS, "kg", "Drum, gears, motors and sheaves, as a mass at the hook.", 1_000_000.0
+    ),
     "highest_share": Parameter(NUMBER, "", "Share of all cycles, the highest ones.", 0.1),
     # Sea and vessel
     "significant_height": Parameter(LENGTH, "m", "Significant wave height.", 4.0),
@@ -173,6 +176,11 @@ SIGNATURES: dict[str, Signature] = {
     ),
     "compensator.active_power": Signature(
         ("hook_load", *_HEAVE, "reeving_efficiency"), POWER, "Largest power at the drum."
+    ),
+    "compensator.active_power_with_inertia": Signature(
+        ("hook_load", *_HEAVE, "reeving_efficiency", "turning_mass"),
+        POWER,
+        "Largest power at the drum.",
     ),
     "compensator.active_work": Signature(
         ("hook_load", "heave_height", "heave_cycles"), ENERGY, "Work of the line, both ways."

@@ -34,7 +34,7 @@ from ropewalk.rig.line_parts import (
     StringUp,
     Wear,
 )
-from ropewalk.rig.mast_parts import HookSpring, LoadPath, RatedMast, RatedPart
+from ropewalk.rig.mast_parts import RatedMast
 from ropewalk.rig.origins import Origin
 from ropewalk.rig.parameters import RigParameter, parameters
 from ropewalk.rig.plan import Operation
@@ -42,6 +42,7 @@ from ropewalk.rig.practice import Usual, practice
 from ropewalk.rig.problems import Place
 from ropewalk.rig.schema import schema
 from ropewalk.rig.sea_parts import SiteSea
+from ropewalk.rig.suspension_parts import HookSpring, LoadPath, RatedPart, StringElevator
 
 __all__ = [
     "Block",
@@ -73,6 +74,7 @@ __all__ = [
     "Sheaves",
     "SiteSea",
     "Spooling",
+    "StringElevator",
     "StringUp",
     "Usual",
     "Wear",

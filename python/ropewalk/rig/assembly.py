@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
-from contextlib import contextmanager
 from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
@@ -23,10 +21,12 @@ from ropewalk.rig.line_parts import (
     make_practice,
     make_string_up,
 )
-from ropewalk.rig.mast_parts import LoadPath, RatedMast, make_load_path, make_mast
+from ropewalk.rig.mast_parts import RatedMast, make_mast
 from ropewalk.rig.operations import make_operations, make_strings
 from ropewalk.rig.plan import SERVICES, Operation
-from ropewalk.rig.sea_parts import SiteSea, make_compensator, make_sea
+from ropewalk.rig.problems import named
+from ropewalk.rig.sea_parts import SiteSea, make_compensator, make_sea, weight_on_compensator
+from ropewalk.rig.suspension_parts import LoadPath, make_load_path
 
 if TYPE_CHECKING:
     from collections.abc import Mapping
@@ -35,7 +35,6 @@ if TYPE_CHECKING:
     from ropewalk.compensator import Compensator
     from ropewalk.drillstring import DrillString
     from ropewalk.reeving import Reeving
-    from ropewalk.rig._fields import Section
     from ropewalk.rig.sections import LifeSection, RigFile, SheavesSection
     from ropewalk.rope import Rope
 
@@ -96,7 +95,8 @@ class Rig:
     """A hoist: rope, reeving, blocks, strings, well plan. Made by `load_rig`.
 
     What a file may leave out is None where it does, and operations are none. What needs it raises
-    `RigFileError` and names the section.
+    `RigFileError` and names the section. `weight_on_compensator` is what the
+    gas carries besides the string, N.
     """
 
     name: str
@@ -123,6 +123,7 @@ class Rig:
     mast: RatedMast | None = None
     suspension: LoadPath | None = None
     inspection: Inspection | None = None
+    weight_on_compensator: float | None = None
 
     @property
     def travel(self) -> float:
@@ -221,11 +222,11 @@ def _assemble(file: RigFile) -> Rig:
     if file.block.lowest <= file.block.highest:
         raise RigFileError("block.lowest must be more than block.highest: line between the blocks")
     strings, operations = _plan(file)
-    with _named("rope", of=file.rope):
+    with named("rope", of=file.rope):
         rope = Rope(
             file.rope.construction, grade=file.rope.grade, diameter=Q(file.rope.diameter, "m")
         )
-    with _named("reeving", of=file.reeving):
+    with named("reeving", of=file.reeving):
         reeving = Reeving(
             lines=file.reeving.lines,
             sheave_friction=file.reeving.sheave_friction,
@@ -259,9 +260,10 @@ def _assemble(file: RigFile) -> Rig:
         deadline=make_dead_line(file.deadline),
         drawworks=make_drawworks(file.drawworks),
         compensator=make_compensator(file.compensator),
+        weight_on_compensator=weight_on_compensator(file.compensator, file.block.weight),
         sea=make_sea(file.sea),
         mast=make_mast(file.mast),
-        suspension=make_load_path(file.suspension, file.block.weight),
+        suspension=make_load_path(file.suspension, file.block.weight, strings),
         inspection=make_inspection(file.inspection),
     )
 
@@ -291,28 +293,14 @@ def _check_tables(file: RigFile, rope: Rope) -> None:
     from ropewalk import design_factor, sheave, si
 
     for key, section in (("crown", file.crown), ("block", file.block)):
-        with _named(f"{key}.sheave_diameter"):
+        with named(f"{key}.sheave_diameter"):
             si.sheave.bend_ratio(section.sheave_diameter, rope.diameter_si)
-        with _named(f"{key}.groove_material"):
+        with named(f"{key}.groove_material"):
             sheave.bearing_pressure_limit(section.groove_material, rope.rope_class, "regular")
     if file.limits.design_factor_standard is not None:
-        with _named("limits.design_factor_standard"):
+        with named("limits.design_factor_standard"):
             for service in SERVICES:
                 design_factor.minimum(service, file.limits.design_factor_standard)
-
-
-@contextmanager
-def _named(key: str, *, of: Section | None = None) -> Iterator[None]:
-    """Put the key of the rig file before the message of a subject; the field of a section if given.
-
-    The subject calls the field as the section does.
-    """
-    try:
-        yield
-    except RopewalkError as error:
-        if of is not None and error.field in type(of).model_fields:
-            key = f"{key}.{error.field}"
-        raise RigFileError(f"{key}: {error}") from error
 
 
 def _life(section: LifeSection | None) -> Life | None:

@@ -4,10 +4,14 @@ from __future__ import annotations
 
 import json
 import re
-from collections.abc import Sequence
-from typing import Any, NamedTuple
+from collections.abc import Iterator, Sequence
+from contextlib import contextmanager
+from typing import TYPE_CHECKING, Any, NamedTuple
 
 from ropewalk.errors import RopewalkError
+
+if TYPE_CHECKING:
+    from pydantic import BaseModel
 
 #: Where something stands inside a file: keys, and numbers of entries from 0.
 KeyPath = tuple[int | str, ...]
@@ -86,3 +90,17 @@ def value_text(value: Any) -> str:
     if isinstance(value, str) and len(value) > _LONGEST:
         return f"text of {len(value)} characters"
     return repr(value)
+
+
+@contextmanager
+def named(key: str, *, of: BaseModel | None = None) -> Iterator[None]:
+    """Put the key of the rig file before the message of a subject; the field of a section if given.
+
+    The subject calls the field as the section does.
+    """
+    try:
+        yield
+    except RopewalkError as error:
+        if of is not None and error.field in type(of).model_fields:
+            key = f"{key}.{error.field}"
+        raise RigFileError(f"{key}: {error}") from error

@@ -2,16 +2,13 @@
 
 from __future__ import annotations
 
-from contextlib import contextmanager
 from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
-from ropewalk.errors import RopewalkError
 from ropewalk.rig.file import RigFileError
+from ropewalk.rig.problems import named
 
 if TYPE_CHECKING:
-    from collections.abc import Iterator
-
     from ropewalk.compensator import Compensator, Heave, HeaveOperator, SeaState
     from ropewalk.rig.sea_sections import CompensatorSection, SeaSection
 
@@ -67,7 +64,7 @@ def make_compensator(section: CompensatorSection | None) -> Compensator | None:
     from ropewalk.compensator import Compensator
 
     rating = section.rated_load
-    with _named("compensator"):
+    with named("compensator"):
         return Compensator(
             section.mounting,
             Q(section.stroke, "m"),
@@ -80,6 +77,29 @@ def make_compensator(section: CompensatorSection | None) -> Compensator | None:
         )
 
 
+def weight_on_compensator(section: CompensatorSection | None, block_weight: float) -> float | None:
+    """Return the weight the gas carries besides the string, N; None if the file does not say it.
+
+    A crown-mounted compensator carries all that stays on the lines.
+    """
+    if section is None:
+        return None
+    if section.mounting == "crown":
+        if section.weight_below is not None:
+            raise RigFileError(
+                "compensator.weight_below is of a block-mounted compensator; a crown-mounted one "
+                "carries all of block.weight"
+            )
+        return block_weight
+    below = section.weight_below
+    if below is not None and below >= block_weight:
+        raise RigFileError(
+            f"compensator.weight_below = {below / 1000.0:.4g} kN must be less than block.weight = "
+            f"{block_weight / 1000.0:.4g} kN, which it is a part of"
+        )
+    return below
+
+
 def make_sea(section: SeaSection | None) -> SiteSea | None:
     """Return the sea of ``[sea]``; it has one of response and hull."""
     if section is None:
@@ -87,7 +107,7 @@ def make_sea(section: SeaSection | None) -> SiteSea | None:
     from ropewalk._units import Q
     from ropewalk.compensator import SeaState
 
-    with _named("sea"):
+    with named("sea"):
         state = SeaState(
             Q(section.significant_height, "m"), Q(section.peak_period, "s"), section.peak_factor
         )
@@ -111,19 +131,10 @@ def _response(section: SeaSection) -> HeaveOperator:
             "vessel) must be given"
         )
     if table is not None:
-        with _named("sea.response"):
+        with named("sea.response"):
             return HeaveOperator.table(Q(table.periods, "s"), table.ratios)
     assert hull is not None
-    with _named("sea.hull"):
+    with named("sea.hull"):
         return HeaveOperator.box_hull(
             Q(hull.length, "m"), Q(hull.beam, "m"), Q(hull.draft, "m"), Q(hull.heading, "rad")
         )
-
-
-@contextmanager
-def _named(key: str) -> Iterator[None]:
-    """Put the key of the rig file before the message of the subject."""
-    try:
-        yield
-    except RopewalkError as error:
-        raise RigFileError(f"{key}: {error}") from error

@@ -10,6 +10,7 @@ from ropewalk.rig._fields import (
     Angle,
     Area,
     Force,
+    ForceOrZero,
     Length,
     LengthOrZero,
     MassOrZero,
@@ -41,6 +42,11 @@ class CompensatorSection(Section):
     )
     rated_load: Force | None = Field(
         default=None, description="Load it is rated to compensate, from its nameplate."
+    )
+    weight_below: ForceOrZero | None = Field(
+        default=None,
+        description="Hook, top drive and all else that hangs below a block-mounted compensator, "
+        "without the string; a part of block.weight.",
     )
 
 

@@ -27,9 +27,10 @@ from ropewalk.rig.drawworks_sections import DrawworksSection
 from ropewalk.rig.inspection_sections import InspectionSection
 from ropewalk.rig.limits_sections import LimitsSection, StuckSection
 from ropewalk.rig.line_sections import DrumSection, LineSection, ProgramSection
-from ropewalk.rig.mast_sections import MastSection, SuspensionSection
+from ropewalk.rig.mast_sections import MastSection
 from ropewalk.rig.plan_sections import MudSection, Operations, Strings
 from ropewalk.rig.sea_sections import CompensatorSection, SeaSection
+from ropewalk.rig.suspension_sections import SuspensionSection
 
 
 class RigSection(Section):

@@ -67,8 +67,9 @@ def service_loads(rig: Rig, job: Operation) -> tuple[ServiceLoad, ...]:
     ]
     trips = any(one.kind == "round trip" for one in rig.operations)
     stuck = rig.heaviest_trip if trips else job
-    pull = stuck.heaviest_hook_load(weight) + rig.limits.overpull
-    loads.append((pull, f"string stuck after {stuck.title}", STUCK))
+    if rig.limits.overpull is not None:
+        pull = stuck.heaviest_hook_load(weight) + rig.limits.overpull
+        loads.append((pull, f"string stuck after {stuck.title}", STUCK))
     found = []
     for service in SERVICES:
         # Not max of tuples: of equal loads the first of the plan gives its name.
@@ -76,7 +77,7 @@ def service_loads(rig: Rig, job: Operation) -> tuple[ServiceLoad, ...]:
         if not of_service:
             continue
         heaviest, title = max(of_service, key=lambda pair: pair[0])
-        asked = design_factor.minimum(service, rig.limits.design_factor_standard)
+        asked = design_factor.minimum(service, rig.design_factor_standard)
         found.append(ServiceLoad(service, title, heaviest, asked.value, asked.standard))
     return tuple(found)
 

@@ -44,10 +44,12 @@ struct HangingRatio {
       Parameter<Number>{"damping_ratio",
                         between(from_si<Number>(0.0), from_si<Number>(10.0), params::guard)}};
   static constexpr std::string_view joint_rule =
-      "without damping wave_period must differ from natural_period (the motion has no bound)";
+      "without damping wave_period must differ from natural_period, by a billionth of it or more "
+      "(the motion has no bound)";
 
   static constexpr bool joint(Time wave_period, Time natural, Number damping_ratio) noexcept {
-    return to_si(damping_ratio) > 0.0 || wave_period != natural;
+    const double apart = std::abs(to_si(Number(natural / wave_period)) - 1.0);
+    return to_si(damping_ratio) > 0.0 || apart > 1e-9;
   }
   static Number formula(Time wave_period, Time natural, Number damping_ratio) noexcept {
     const double r = to_si(Number(natural / wave_period));
@@ -69,6 +71,8 @@ inline constexpr Model<HangingRatio> hanging_ratio{};
 /// Friction as a viscous damping that takes as much out of a cycle, 4 R Z. Where Z is 0 the seals
 /// hold and the load moves with the vessel. Good while the stroke is nearly a sine, R well below
 /// m ω² Y; exactly the seals hold for m ω² Y ≤ R.
+/// Dry friction does not bound the resonance: at k = m ω² (to a billionth of k) the swing grows
+/// with every wave unless the seals hold.
 /// Source: J. P. Den Hartog, Mechanical Vibrations (1931 paper in Trans. ASME 53), equivalent
 /// viscous damping of dry friction.
 struct HangingStroke {
@@ -76,7 +80,17 @@ struct HangingStroke {
   static constexpr std::tuple parameters{argument::heave_amplitude, argument::gas_stiffness,
                                          argument::hanging_mass, argument::wave_period,
                                          argument::seal_friction};
+  static constexpr std::string_view joint_rule =
+      "wave_period must differ from the natural period of hanging_mass on gas_stiffness unless "
+      "seal_friction holds it: in resonance the stroke has no bound (Den Hartog)";
 
+  static bool joint(Length heave_amplitude, Stiffness gas, Mass hanging_mass, Time wave_period,
+                    Force seal_friction) noexcept {
+    const double omega = 2.0 * pi / to_si(wave_period);
+    const double inertia = to_si(hanging_mass) * omega * omega;
+    const bool held = inertia * to_si(heave_amplitude) <= 4.0 / pi * to_si(seal_friction);
+    return held || std::abs(to_si(gas) - inertia) > 1e-9 * to_si(gas);
+  }
   static Length formula(Length heave_amplitude, Stiffness gas, Mass hanging_mass, Time wave_period,
                         Force seal_friction) noexcept {
     const double omega = 2.0 * pi / to_si(wave_period);

@@ -75,16 +75,24 @@ struct StrokeDemand {
   Number exceedance;  ///< allowed probability that the stroke is exceeded at least once
 };
 
+/// What stopped the search for the highest sea.
+enum class LimitBound {
+  stroke,         ///< the stroke is exceeded as often as allowed
+  steepest_sea,   ///< even the steepest sea of that period leaves stroke, SteepestHeight
+  highest_height  ///< no sea is looked at above the largest admissible height; no limit was found
+};
+
 /// The highest sea of one peak period in which a stroke suffices.
 struct OperatingLimit {
   Length significant_height;
   Number peak_factor;
-  bool stroke_governs;  ///< false: even the steepest sea of that period leaves stroke
+  LimitBound bound;
 };
 
-/// Raises the sea of a peak period until the stroke is exceeded with the allowed probability, or
-/// until it is as steep as seas get (SteepestHeight). The peak factor is `factor`, or that of
-/// PeakFactor where it is left out. Throws InadmissibleError for what cannot be.
+/// Raises the sea of a peak period until the stroke is exceeded with the allowed probability, until
+/// it is as steep as seas get (SteepestHeight), or to the largest height admitted at all. The peak
+/// factor is `factor`, or that of PeakFactor where it is left out. Throws InadmissibleError for
+/// what cannot be.
 [[nodiscard]] OperatingLimit operating_limit(const HeaveOperator& response, Time peak_period,
                                              const std::optional<Number>& factor,
                                              const StrokeDemand& demand);

@@ -40,6 +40,9 @@ inline constexpr Parameter<Length> heave_amplitude{
 /// From crest to trough.
 inline constexpr Parameter<Length> heave_height{"heave_height",
                                                 between(0.0 * meter, 100.0 * meter, params::guard)};
+/// Of what turns with the drum, moved to the hook.
+inline constexpr Parameter<Mass> turning_mass{
+    "turning_mass", between(0.0 * kilogram, 1e9 * kilogram, params::guard)};
 inline constexpr Parameter<Time> duration{"duration",
                                           above_up_to(0.0 * second, 1e9 * second, params::guard)};
 

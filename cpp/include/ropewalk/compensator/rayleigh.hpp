@@ -91,14 +91,21 @@ struct AllowedHeaveDeviation {
 };
 inline constexpr Model<AllowedHeaveDeviation> allowed_heave_deviation{};
 
+/// From how many cycles on the laws of large N are good.
+inline constexpr Interval many_cycles =
+    between(from_si<Number>(10.0), from_si<Number>(1e9), "Longuet-Higgins (1952), law of large N");
+
 /// Amplitude that the largest of some cycles most probably has.
 ///
 ///   x = σ √(2 ln N)
 ///
 /// Symbols and source as for StrokeExceedance. It is exceeded with a probability of about 63 %.
+/// The law of large N: below the exact mode, by 19 % at N = 2, 4 % at 10, 1.6 % at 50; valid here
+/// from N = 10. Exactly, the value that one cycle in N exceeds.
 struct MostProbableMaximum {
   static constexpr std::string_view name = "compensator.most_probable_maximum";
-  static constexpr std::tuple parameters{argument::heave_deviation, argument::heave_cycles};
+  static constexpr std::tuple parameters{argument::heave_deviation,
+                                         argument::heave_cycles.valid_in(many_cycles)};
 
   static Length formula(Length heave_deviation, Number cycles) noexcept {
     return heave_deviation * std::sqrt(2.0 * std::log(to_si(cycles)));
@@ -118,8 +125,7 @@ struct ExpectedMaximum {
       argument::heave_deviation,
       Parameter<Number>{"heave_cycles",
                         between(from_si<Number>(2.0), from_si<Number>(1e9), params::guard)}
-          .valid_in(between(from_si<Number>(10.0), from_si<Number>(1e9),
-                            "Longuet-Higgins (1952), law of large N"))};
+          .valid_in(many_cycles)};
 
   static Length formula(Length heave_deviation, Number cycles) noexcept {
     constexpr double euler = 0.577215664901532860606512090082402431;

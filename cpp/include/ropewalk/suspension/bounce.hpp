@@ -36,11 +36,19 @@ inline constexpr Parameter<Length> within{"within",
 ///
 /// W  sprung_weight   k  spring_rate   c  damping_up or damping_down   F  friction
 ///
+/// A spring that has gone slack, x > W/k, does not push the weight down: from there on it flies,
+///
+///   x¨ = −g,
+///
+/// free of spring, snubber and friction, and lands at x = W/k as fast as it left: what is not held
+/// back in flight flies highest.
+///
 /// Between two turning points the equation is linear, so the motion is pieced together from the
-/// closed forms of the damped oscillator, under-, critically and overdamped: exact, without a step
-/// size. At a turning point with k |x| ≤ F friction holds the weight for good. The blocks stand
-/// still; the spring is taken as linear, without stops at its ends.
-/// Source: the equation of motion; closed forms e.g. in S. S. Rao, Mechanical Vibrations, ch. 2.
+/// closed forms of the damped oscillator, under-, critically and overdamped, and the parabola of
+/// the flight: exact, without a step size. At a turning point with k |x| ≤ F friction holds the
+/// weight for good. The blocks stand still; the spring is taken as linear, without stops at its
+/// ends. Source: the equation of motion; closed forms e.g. in S. S. Rao, Mechanical Vibrations,
+/// ch. 2.
 class Bounce {
  public:
   struct State {
@@ -59,12 +67,14 @@ class Bounce {
 
   /// Height and speed at a time. Throws InadmissibleError for a time beyond the turns followed.
   [[nodiscard]] State at(Time time) const;
-  /// Force in the spring at a height, W − k x; negative means that it has gone slack before.
+  /// Force in the spring at a height, W − k x; 0 where it is slack.
   [[nodiscard]] Force spring_force(Length height) const noexcept;
 
   /// The start and every turning point after it, until friction holds, the swing has died down to a
   /// billionth, or there have been ten thousand.
   [[nodiscard]] const std::vector<Turn>& turns() const noexcept { return turns_; }
+  /// True if the spring goes slack and the weight flies for a while.
+  [[nodiscard]] bool goes_slack() const noexcept { return goes_slack_; }
   [[nodiscard]] Length highest() const noexcept { return highest_; }
   [[nodiscard]] Length lowest() const noexcept { return lowest_; }
   /// Height at which it comes to rest: 0 without friction. None if it never does.
@@ -74,23 +84,29 @@ class Bounce {
   [[nodiscard]] Time settled(Length within) const;
 
  private:
-  /// The motion from one turning point (or the start) to the next, about `center`.
+  /// A piece of the motion in which the height only rises or only falls, about `center`.
   struct Swing {
     double begin;         ///< s
-    double center;        ///< m, where spring and friction balance
+    double center;        ///< m, where spring and friction balance; 0 in flight
     double offset;        ///< m, from center at the beginning
     double speed;         ///< m/s, at the beginning
     double damping_half;  ///< c/2m, 1/s
+    bool flies;           ///< spring slack
   };
   [[nodiscard]] Swing swing(double begin, double height, double speed) const;
   [[nodiscard]] State along(const Swing& swing, double elapsed) const;
   [[nodiscard]] std::optional<double> duration(const Swing& swing) const;
   [[nodiscard]] const Swing* swing_at(double time) const;
   void follow(double height, double speed);
+  [[nodiscard]] double fly(double begin, double height, double speed);
+  [[nodiscard]] double until_slack(const Swing& swing, double turn) const;
+  void turn(double time, double height);
 
   SprungHook hook_;
   double mass_;
   double natural_;  ///< ω_n, 1/s
+  double slack_;    ///< m, height at which the spring carries nothing
+  bool goes_slack_ = false;
   std::vector<Swing> swings_;
   std::vector<Turn> turns_;
   Length highest_{};
