@@ -124,6 +124,7 @@ def test_problems_have_places_and_travel(tmp_path: Path) -> None:
     [
         ('"54 in"', '"1 in"', "crown.sheave_diameter"),
         ("lines = 10", "lines = 1", "reeving.lines"),
+        ('"1.10 kg/liter"', '"11 kg/liter"', "mud.density"),
         ('"1.375 in"', '"1.4 in"', "rope.diameter"),
         ('depth = "3400 m"', 'depth = "3500 m"', "operation[1].depth"),
     ],
