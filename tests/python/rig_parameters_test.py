@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import datetime
 import json
-import pickle
 import subprocess
 import sys
 import tomllib
@@ -15,14 +14,13 @@ from typing import Any
 
 import jsonschema
 import pytest
-from rig_files import PLAN, SMALL, load, refused, write
+from rig_files import PLAN, SMALL
 
 import ropewalk as rw
 from ropewalk._signature import ROLES
 from ropewalk.rig.file import parse_rig
 from ropewalk.rig.sections import RigFile
 from ropewalk.rig.upgrade import upgrade
-from ropewalk.testing import assert_close
 
 ROOT = Path(__file__).parents[2]
 KNOWN = {one.path: one for one in rw.rig.parameters()}
@@ -180,239 +178,6 @@ def test_what_the_schema_takes_the_reader_takes(old: str, new: str) -> None:
 def test_a_file_that_includes_others_need_not_be_whole() -> None:
     assert fits('ropewalk = 2\ninclude = "common.toml"\n[block]\nhighest = "8 m"')
     assert not fits('ropewalk = 2\n[block]\nhighest = "8 m"')
-
-
-# Units of a file
-
-
-def test_bare_numbers_in_the_units_declared(tmp_path: Path) -> None:
-    si = (
-        SMALL.replace("[rig]", 'units = "SI"\n[rig]', 1)
-        .replace('"46000 lbf"', f"{46000 * 4.4482216152605!r}")
-        .replace('"8 m"', "8")
-    )
-    trade = (
-        SMALL.replace("[rig]", 'units = { length = "in", force = "kip" }\n[rig]', 1)
-        .replace('"46000 lbf"', "46")
-        .replace('"1.375 in"', "1.375")
-    )
-    assert fits(si)
-    assert fits(trade)
-    for text in (si, trade):
-        rig = load(tmp_path, text)
-        assert_close(rw.Q(rig.block.weight, "N"), "46000 lbf")
-        # A value with its own unit keeps it.
-        assert rig.block.lowest == 37.0
-        assert rig.rope.diameter_si == pytest.approx(1.375 * 0.0254, rel=1e-15)
-
-
-def test_si_declares_the_unit_of_every_role() -> None:
-    lines = ["ropewalk = 2", 'units = "SI"']
-    file = parse_rig(tomllib.loads(SMALL.replace(lines[0], "\n".join(lines))))
-    assert file.units == "SI"
-    drum = '[drawworks]\ndrum_inertia = 1500\npower = "1500 hp"\n'
-    text = SMALL.replace('[drawworks]\npower = "1500 hp"\n', drum).replace(
-        lines[0], "\n".join(lines)
-    )
-    assert parse_rig(tomllib.loads(text)).drawworks.drum_inertia == 1500.0
-
-
-@pytest.mark.parametrize(
-    ("units", "words"),
-    [
-        ('"US"', ["units: must be", '"SI"']),
-        ("3", ["units: must be"]),
-        ('{ lenght = "ft" }', ["units.lenght", "did you mean 'length'?"]),
-        ('{ number = "ft" }', ["units.number", "no kind of quantity"]),
-        ('{ length = "lbf" }', ["units.length", "a unit of a length", "a force"]),
-        ('{ length = "furlongs per" }', ["units.length"]),
-        ('{ force = "ton" }', ["units.force", "three meanings"]),
-        ("{ length = 3 }", ["units.length", "must be a unit"]),
-    ],
-)
-def test_wrong_units_are_refused(tmp_path: Path, units: str, words: list[str]) -> None:
-    error = refused(write(tmp_path, SMALL.replace("[rig]", f"units = {units}\n[rig]", 1)))
-    assert "rig.toml:3: units" in str(error)
-    for word in words:
-        assert word in str(error)
-
-
-def test_units_of_another_role_do_not_help_and_true_is_no_number(tmp_path: Path) -> None:
-    lengths = SMALL.replace("[rig]", 'units = { length = "ft" }\n[rig]', 1)
-    error = refused(write(tmp_path, lengths.replace('"46000 lbf"', "46000")))
-    assert "block.weight: must be a force with a unit, got 46000" in str(error)
-    error = refused(write(tmp_path, lengths.replace('"8 m"', "true")))
-    assert "block.highest: must be a length" in str(error)
-
-
-# What a file may leave out
-
-
-def test_a_small_rig_has_what_it_has(tmp_path: Path) -> None:
-    rig = load(tmp_path, SMALL)
-    assert (rig.operations, rig.strings, rig.life) == ((), {}, None)
-    assert rig.limits == rw.rig.Limits()
-    assert len(rw.rig.practice(rig)) == 6
-    for ask, section in (
-        (lambda: rig.known_life, r"\[life\]"),
-        (lambda: rig.heaviest_trip, r"\[\[operation\]\]"),
-        (lambda: rig.stuck_hook_load, r"\[stuck\]"),
-        (lambda: rig.design_factor_standard, r"\[limits\] design_factor_standard"),
-        (lambda: rig.largest_hook_load, r"no \[\[operation\]\] and no \[limits\] hook_load"),
-        (lambda: rw.Campaign.from_plan(rig), r"\[\[operation\]\]"),
-        (lambda: rw.suspension.rig_margins(rig, "300 kip"), r"\[limits\]"),
-    ):
-        with pytest.raises(rw.rig.RigFileError, match=section):
-            ask()
-
-
-def test_the_largest_hook_load_takes_what_there_is(tmp_path: Path) -> None:
-    asked = '[limits]\nhook_load = "{} kip"\n'
-    alone = load(tmp_path, SMALL + asked.format(300))
-    assert_close(rw.Q(alone.largest_hook_load, "N"), "300 kip")
-    planned = load(tmp_path, SMALL + PLAN)
-    trip = planned.heaviest_trip.heaviest_hook_load(planned.block.weight)
-    assert planned.largest_hook_load == trip
-    stuck = load(tmp_path, f'{SMALL}{PLAN}[stuck]\noverpull = "100 kN"\n')
-    assert stuck.largest_hook_load == pytest.approx(trip + 100e3, rel=1e-14)
-    small, large = (load(tmp_path, SMALL + PLAN + asked.format(one)) for one in (1, 900))
-    assert small.largest_hook_load == trip
-    assert_close(rw.Q(large.largest_hook_load, "N"), "900 kip")
-
-
-def test_a_plan_has_mud_strings_and_operations_or_none_of_them(tmp_path: Path) -> None:
-    text = SMALL + PLAN[: PLAN.index("[[operation]]")]
-    error = refused(write(tmp_path, text))
-    assert "given together or not at all; missing: operation" in str(error)
-    line = text[: text.index("[mud]")].count("\n") + 1
-    assert error.places == (rw.rig.Place("rig.toml", line, "mud"),)
-
-
-# Origins and places
-
-
-def test_every_value_knows_where_it_comes_from(tmp_path: Path) -> None:
-    text = SMALL + PLAN
-    reading = rw.rig.read(write(tmp_path, text))
-    lines = text.splitlines()
-    for key, origin in reading.origins.items():
-        assert not any(part in key for part in ("include", "units"))
-        if origin.kind == "file":
-            name = key.rpartition(".")[2].partition("[")[0]
-            assert lines[origin.line - 1].startswith(f"{name} = ")
-            assert origin.file == "rig.toml"
-        else:
-            assert origin.kind == "default"
-            assert origin.source
-            assert origin.standing in STANDINGS
-    assert reading.origins["operation[1].times"].kind == "default"
-    line = lines.index('weight = "46000 lbf"') + 1
-    assert str(reading.origins["block.weight"]) == f"rig.toml:{line}"
-
-
-LAYOUTS = '''# comment = "no"
-a.b = 1 # [not.a.header]
-"quoted.key" = """
-c = 2
-\\""" still
-"""
-list = [ # comment ]
-  { x = 1, y = [1,
-    2] },
-  { "x" = 'a]}#', z.w = 2026-01-01T00:00:00Z },
-]
-[t]
-d = """one\'\'\'"""
-[[t.e]]
-f = \'\'\'
-[x]\'\'\'
-[[t.e]]
-[[t.e.g]]
-h = 1
-[t.e.i]
-j = 1
-'''
-
-
-@pytest.mark.parametrize("ends", ["\n", "\r\n"])
-def test_lines_of_keys_in_every_notation(ends: str) -> None:
-    from ropewalk.rig.origins import locate
-
-    text = LAYOUTS.replace("\n", ends)
-    tomllib.loads(text)
-    lines = locate(text)
-    expected = {
-        ("a", "b"): 2,
-        ("quoted.key",): 3,
-        ("list",): 7,
-        ("list", 0, "x"): 8,
-        ("list", 0, "y", 1): 9,
-        ("list", 1, "x"): 10,
-        ("list", 1, "z", "w"): 10,
-        ("t", "d"): 13,
-        ("t", "e", 0, "f"): 15,
-        ("t", "e", 1): 17,
-        ("t", "e", 1, "g", 0, "h"): 19,
-        ("t", "e", 1, "i", "j"): 21,
-    }
-    assert {path: lines.get(path) for path in expected} == expected
-    assert ("c",) not in lines
-    assert ("x",) not in lines
-
-
-def test_the_locator_finds_every_key_of_the_examples() -> None:
-    from ropewalk.rig.origins import locate
-
-    def paths(value: Any, path: tuple[Any, ...] = ()) -> Any:
-        pairs = value.items() if isinstance(value, dict) else enumerate(value)
-        for key, inner in pairs:
-            yield (*path, key)
-            if isinstance(inner, (dict, list)):
-                yield from paths(inner, (*path, key))
-
-    for name in ("rig7", "osprey-sound"):
-        text = rw.rig.example(name).read_text("utf-8")
-        lines, rows = locate(text), text.splitlines()
-        for path in paths(tomllib.loads(text)):
-            assert path in lines
-            if isinstance(path[-1], str):
-                assert path[-1] in rows[lines[path] - 1]
-
-
-def test_problems_have_places_and_travel(tmp_path: Path) -> None:
-    text = SMALL.replace('"46000 lbf"', "46000").replace('grade = "EIPS"\n', "")
-    error = refused(write(tmp_path, text))
-    rows = text.splitlines()
-    weight, rope = rows.index("weight = 46000") + 1, rows.index("[rope]") + 1
-    assert set(error.places) == {
-        rw.rig.Place("rig.toml", weight, "block.weight"),
-        rw.rig.Place("rig.toml", rope, "rope.grade"),
-    }
-    assert str(error).startswith("rig.toml: 2 problems\n")
-    for place, problem in zip(error.places, error.problems, strict=True):
-        assert problem.startswith(f"rig.toml:{place.line}: {place.key}: ")
-    # What is missing is said in the words of the list.
-    assert KNOWN["rope.grade"].text in str(error)
-    again = pickle.loads(pickle.dumps(error))
-    assert (str(again), again.places, again.problems) == (str(error), error.places, error.problems)
-
-
-@pytest.mark.parametrize(
-    ("old", "new", "key"),
-    [
-        ('"54 in"', '"1 in"', "crown.sheave_diameter"),
-        ("lines = 10", "lines = 1", "reeving.lines"),
-        ('"1.375 in"', '"1.4 in"', "rope.diameter"),
-        ('depth = "3400 m"', 'depth = "3500 m"', "operation[1].depth"),
-    ],
-)
-def test_what_does_not_agree_has_a_place_too(tmp_path: Path, old: str, new: str, key: str) -> None:
-    text = (SMALL + PLAN).replace(old, new, 1)
-    error = refused(write(tmp_path, text))
-    (place,) = error.places
-    assert place.key == key
-    assert new in text.splitlines()[place.line - 1]
-    assert str(error).startswith(f"rig.toml:{place.line}: {key}")
 
 
 def test_sections_are_the_list() -> None:

@@ -280,7 +280,11 @@ def _plan(file: RigFile) -> tuple[Mapping[str, DrillString], tuple[Operation, ..
             f"{given}: mud, string and operation are given together or not at all; "
             f"missing: {', '.join(missing)}"
         )
-    strings = make_strings(file.mud, file.string)
+    try:
+        strings = make_strings(file.mud, file.string)
+    except RopewalkError as error:
+        key = {"mud_density": "mud.density", "steel_density": "mud.steel_density"}.get(error.field)
+        raise RigFileError(f"{key or 'string'}: {error}") from error
     return strings, make_operations(file.operation, strings)
 
 

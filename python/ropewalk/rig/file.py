@@ -6,7 +6,6 @@ from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, field
 from functools import cached_property
 from pathlib import Path
-from types import MappingProxyType
 from typing import Any, Generic, TypeVar
 
 from pydantic import BaseModel, ValidationError
@@ -58,9 +57,7 @@ class Reading(Generic[Layout]):
 
         Keys are those of today's layout; entries of lists count from 1.
         """
-        return MappingProxyType(
-            {key_text(path): one for path, one in _origins(self.file, self.layers, (), "")}
-        )
+        return {key_text(path): one for path, one in _origins(self.file, self.layers, (), "")}
 
 
 def read(path: str | Path) -> Reading[RigFile]:

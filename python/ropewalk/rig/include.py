@@ -23,6 +23,8 @@ from ropewalk.rig.upgrade import upgrade
 LARGEST_FILE = 500_000
 DEEPEST_INCLUDE = 8
 MOST_FILES = 32
+MOST_VALUES = 30_000
+LONGEST_STRING = 4000
 #: Tables and lists in each other, and keys with dots between.
 DEEPEST_TABLE = 16
 
@@ -30,6 +32,8 @@ DEEPEST_TABLE = 16
 _LONG_KEY = re.compile(
     r"""(?<![A-Za-z0-9_-])(?:(?:[A-Za-z0-9_-]++|"[^"\n]*+"|'[^'\n]*+')[ \t]*+\.[ \t]*+){17}"""
 )
+# A terminal would obey them where a message shows the text.
+_CONTROL = re.compile(r"[\x00-\x08\x0b\x0c\x0e-\x1f\x7f-\x9f]")
 _TOML_LINE = re.compile(r"\(at line (\d+), column \d+\)")
 
 
@@ -190,19 +194,30 @@ _TOO_DEEP = f"nested too deeply, more than {DEEPEST_TABLE} tables and lists in e
 
 
 def check_plain(data: dict[str, Any], name: str, text: str = "") -> None:
-    """Refuse tables too deep to walk through, and whole numbers beyond the 64 bits of TOML."""
+    """Refuse what no rig file has: depth, numbers beyond 64 bits, endless or unprintable text."""
     stack: list[tuple[Any, int]] = [(data, 1)]
+    values = 0
     while stack:
         table, depth = stack.pop()
+        values += len(table)
+        if values > MOST_VALUES:
+            raise refusal(name, [(Place(name, 0, ""), f"more than {MOST_VALUES} values")])
         for value in table.values() if isinstance(table, dict) else table:
             if isinstance(value, (dict, list)):
                 if depth == DEEPEST_TABLE:
                     raise refusal(name, [(Place(name, 0, ""), _TOO_DEEP)])
                 stack.append((value, depth + 1))
-            elif type(value) is int and not -(2**63) <= value < 2**63:
-                path = _path_of(value, data, ())
-                place = Place(name, Layer(name, text, {}).line(path), key_text(path))
-                raise refusal(name, [(place, "a whole number beyond 64 bits")])
+            elif isinstance(value, (int, str)) and (problem := _unplain(value)):
+                place = Layer(name, text, data).place(_path_of(value, data, ()))
+                raise refusal(name, [(place, problem)])
+
+
+def _unplain(value: int | str) -> str:
+    if isinstance(value, int):
+        return "" if -(2**63) <= value < 2**63 else "a whole number beyond 64 bits"
+    if len(value) > LONGEST_STRING:
+        return f"text of more than {LONGEST_STRING} characters"
+    return "text with control characters" if _CONTROL.search(value) else ""
 
 
 def _path_of(wanted: Any, table: Any, path: KeyPath) -> KeyPath:
