@@ -70,7 +70,7 @@ def practice(rig: Rig) -> list[Usual]:
     Returns
     -------
     list of Usual
-        Every range of the table, in its order; without a plan that of its depth is left out.
+        Every range of the table, in its order; that of depth if there is a plan.
 
     Examples
     --------
@@ -89,5 +89,5 @@ def practice(rig: Rig) -> list[Usual]:
     }
     if rig.operations:
         values["plan.depth"] = max(one.depth for one in rig.operations)
-    rows = [row for row in _core.table("trade_practice") if row["key"] in values]
-    return [Usual(value_si=values[row["key"]], **row) for row in rows]
+    rows = _core.table("trade_practice")
+    return [Usual(value_si=values[row["key"]], **row) for row in rows if row["key"] in values]
