@@ -131,3 +131,18 @@ def test_without_a_load_or_a_brake_there_is_nothing_to_say(rule_id: str) -> None
 def test_a_drum_that_does_not_hold_the_line_is_not_computed(rule_id: str) -> None:
     rig = asked(replace(RIG7, drum=replace(RIG7.drum, layers=1, laps_per_layer=10.0)), 1e6)
     assert status(rule_id, rig) == "not computed"
+
+
+def test_a_load_asked_for_beside_the_plan_counts() -> None:
+    beside = replace(asked(RIG7, 2e6), operations=RIG7.operations)
+    planned = about("overtravel.margin", RIG7)
+    found = about("overtravel.margin", beside)
+    # Heavier than all of the plan: it takes longer to stop on the way down.
+    for subject, one in found.items():
+        assert one.value is not None
+        assert planned[subject].value is not None
+        if subject.endswith("floor"):
+            assert one.value < planned[subject].value
+            assert one.inputs["at worst with a hook load of"] == "2000 kN"
+        else:
+            assert one.value == pytest.approx(planned[subject].value)

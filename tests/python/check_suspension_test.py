@@ -56,3 +56,10 @@ def test_a_load_less_than_the_block_cannot_be() -> None:
 
 def test_without_a_load_there_is_nothing_to_say() -> None:
     assert status("suspension.rating", asked(RIG7, None)) == "not applicable"
+
+
+def test_the_parts_need_no_design_factor_of_the_line() -> None:
+    rig = asked(RIG7, ELEVATOR)
+    without = replace(rig, limits=replace(rig.limits, design_factor_standard=""))
+    assert about("suspension.rating", without).keys() == about("suspension.rating", rig).keys()
+    assert {str(one.status) for one in verdicts("suspension.rating", without)} == {"pass"}

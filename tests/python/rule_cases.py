@@ -2,8 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
-from types import SimpleNamespace
+from dataclasses import dataclass, replace
 from typing import Any
 
 import ropewalk as rw
@@ -20,6 +19,15 @@ INCH = 0.0254
 
 #: Middle of the rope, 1 3/8 in, on the barrel of Rig 7, 28 in.
 RADIUS = 0.5 * (28.0 + 1.375) * INCH
+
+
+@dataclass(frozen=True)
+class Limits:
+    """Limits of a rig that asks for a hook load, N."""
+
+    design_factor_standard: str
+    overpull: float
+    hook_load: float | None
 
 
 def verdicts(rule_id: str, rig: Any) -> list[Verdict]:
@@ -43,8 +51,7 @@ def about(rule_id: str, rig: Any) -> dict[str, Verdict]:
 
 def asked(rig: Any, hook_load: float | None) -> Any:
     """The rig without a plan; the load asked for in N, or none."""
-    standard = rig.limits.design_factor_standard
-    limits = SimpleNamespace(design_factor_standard=standard, overpull=0.0, hook_load=hook_load)
+    limits = Limits(rig.limits.design_factor_standard, 0.0, hook_load)
     return replace(rig, operations=(), limits=limits)
 
 

@@ -38,7 +38,8 @@ def _holding(facts: Facts) -> Iterator[Measured]:
     motion = _torque_asked(required)
     case = max(heaviest(facts), key=lambda one: one.hook_load)
     torque = load_torque(facts, hoist, case.hook_load, facts.rig.travel, motion)
-    whole, *halves = brake.disc.check(to_quantity(torque, "torque"), required)
+    # The bare factor: what it refers to is settled here.
+    whole, *halves = brake.disc.check(to_quantity(torque, "torque"), required.value)
     for found in halves if "each of two" in required.condition else [whole]:
         yield Measured(
             value=found.factor,

@@ -24,9 +24,13 @@ def _rating(facts: Facts) -> Iterator[Measured]:
     from ropewalk._border import to_quantity
     from ropewalk.suspension import rig_margins
 
-    case = facts.largest
+    case, limits = facts.largest, facts.rig.limits
+    if not limits.design_factor_standard:
+        # It is for the line alone, which has a rule of its own.
+        limits = replace(limits, design_factor_standard="API RP 9B")
     # The mast has no rating at an odd number of lines; what hangs has one all the same.
-    margins = rig_margins(replace(facts.rig, mast=None), to_quantity(case.hook_load, "force"))
+    rig = replace(facts.rig, mast=None, limits=limits)
+    margins = rig_margins(rig, to_quantity(case.hook_load, "force"))
     for i, name in enumerate(margins.names):
         if name in _ELSEWHERE:
             continue
