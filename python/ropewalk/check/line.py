@@ -82,8 +82,8 @@ def _program(facts: Facts) -> SlipCutProgram:
 def _campaign(facts: Facts) -> Campaign:
     from ropewalk.line import Campaign
 
-    if not facts.rig.operations:
-        raise NotApplicable("the file has no [[operation]]: no plan to run the line through")
+    if all(one.string is None for one in facts.rig.operations):
+        raise NotApplicable("the file has no [[operation]] that moves a string: no line is run")
     return facts.once("campaign", lambda: Campaign.from_plan(facts.rig))
 
 
@@ -282,5 +282,6 @@ RULES = (
         standing="published",
         how="program.every; 10 ton-miles per foot x program.slip",
         measure=_work_per_slip,
+        tightens=False,  # a rig's own goal comes before the handbook's
     ),
 )

@@ -212,6 +212,7 @@ RULES = (
         standing="common practice",
         how="crown.sheave_diameter, block.sheave_diameter",
         measure=_usual("low"),
+        tightens=False,
     ),
     Rule(
         id="sheave.usual_largest",
@@ -224,5 +225,6 @@ RULES = (
         standing="common practice",
         how="crown.sheave_diameter, block.sheave_diameter",
         measure=_usual("high"),
+        tightens=False,
     ),
 )
