@@ -285,3 +285,9 @@ def test_every_limit_says_who_asks() -> None:
     assert len(found) >= 15
     for one in found:
         assert "(published)" in one.source
+
+
+def test_the_invented_floater_was_inspected() -> None:
+    rig = rw.load_rig(rw.rig.example("osprey-sound"))
+    found = [v for v in rw.check.check_rig(rig) if v.rule.subject == "rope"]
+    assert {str(v.status) for v in found if v.rule.id != "rope.strength_loss"} == {"pass"}

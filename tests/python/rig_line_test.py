@@ -31,15 +31,7 @@ def without(*sections: str) -> str:
 def test_drum_line_and_program_of_rig7() -> None:
     rig = rw.load_rig(rw.rig.example("rig7"))
     assert rig.drum == rw.rig.DrumShape(
-        pytest.approx(28 * 0.0254),
-        40.0,
-        4,
-        3**0.5 / 2,
-        crossovers_per_lap=2,
-        spooling=rw.rig.Spooling(
-            "parallel", pytest.approx(57 * 0.0254), 50.0, pytest.approx(0.7239)
-        ),
-        fastening=rw.rig.DrumFastening(0.1, pytest.approx(44482.216)),
+        pytest.approx(28 * 0.0254), 40.0, 4, 3**0.5 / 2, crossovers_per_lap=2
     )
     assert rig.line is not None
     assert (rig.line.supply, rig.line.dead_line, rig.line.fast_line) == (1500.0, 45.0, 55.0)
@@ -77,9 +69,7 @@ def test_rig7_can_be_strung_up_and_lasts_its_plan() -> None:
 
 
 def test_a_rig_without_them_has_none(tmp_path: Path) -> None:
-    rig = load(
-        tmp_path, without("drum", "drum.spooling", "drum.fastening", "line", "line.wear", "program")
-    )
+    rig = load(tmp_path, without("drum", "line", "line.wear", "program"))
     assert (rig.drum, rig.line, rig.program) == (None, None, None)
 
 
