@@ -104,13 +104,13 @@ def _damage(facts: Facts) -> Iterator[Measured]:
     history = _history(facts)
     if history.end != "campaign done":
         raise CannotTell(f"the plan is not finished: {history.end}; see line.cuts_left")
-    worst = history.worst_places(1)[0]
+    worst = next(iter(history.worst_places(1)), None)
     outside = history.share_outside_validity
     yield Measured(
         value=history.worst,
         limit=1.0,
         inputs={
-            "worst place": worst.text,
+            "worst place": "none" if worst is None else worst.text,
             "model": f"{history.model.name} ({history.model.source})",
             "program": _program(facts).title,
             "cuts": f"{len(history.sections)}",
