@@ -82,8 +82,8 @@ def _program(facts: Facts) -> SlipCutProgram:
 def _campaign(facts: Facts) -> Campaign:
     from ropewalk.line import Campaign
 
-    if not facts.rig.operations:
-        raise NotApplicable("the file has no [[operation]]: no plan to run the line through")
+    if all(one.string is None for one in facts.rig.operations):
+        raise NotApplicable("the file has no [[operation]] that moves a string: no line is run")
     return facts.once("campaign", lambda: Campaign.from_plan(facts.rig))
 
 
@@ -104,13 +104,13 @@ def _damage(facts: Facts) -> Iterator[Measured]:
     history = _history(facts)
     if history.end != "campaign done":
         raise CannotTell(f"the plan is not finished: {history.end}; see line.cuts_left")
-    worst = history.worst_places(1)[0]
+    worst = next(iter(history.worst_places(1)), None)
     outside = history.share_outside_validity
     yield Measured(
         value=history.worst,
         limit=1.0,
         inputs={
-            "worst place": worst.text,
+            "worst place": "none" if worst is None else worst.text,
             "model": f"{history.model.name} ({history.model.source})",
             "program": _program(facts).title,
             "cuts": f"{len(history.sections)}",
@@ -282,5 +282,6 @@ RULES = (
         standing="published",
         how="program.every; 10 ton-miles per foot x program.slip",
         measure=_work_per_slip,
+        tightens=False,  # a rig's own goal comes before the handbook's
     ),
 )

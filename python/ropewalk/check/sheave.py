@@ -29,7 +29,7 @@ def _bend_ratio(condition: str) -> Callable[[Facts], Iterator[Measured]]:
     def measure(facts: Facts) -> Iterator[Measured]:
         rope = facts.rig.rope
         # The factors hold for any core; the table knows the construction without it.
-        name = rope.construction.split()[0]
+        name = rope.construction.partition(" ")[0]
         tread = si.sheave.tread_diameter(name, condition, rope.diameter_si)
         for part, sheaves in _blocks(facts):
             yield Measured(
@@ -212,6 +212,7 @@ RULES = (
         standing="common practice",
         how="crown.sheave_diameter, block.sheave_diameter",
         measure=_usual("low"),
+        tightens=False,
     ),
     Rule(
         id="sheave.usual_largest",
@@ -224,5 +225,6 @@ RULES = (
         standing="common practice",
         how="crown.sheave_diameter, block.sheave_diameter",
         measure=_usual("high"),
+        tightens=False,
     ),
 )
