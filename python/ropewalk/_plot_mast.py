@@ -7,13 +7,14 @@ from typing import TYPE_CHECKING
 import numpy as np
 
 from ropewalk._border import to_quantity
-from ropewalk._mast import LEGS
+from ropewalk._mast_legs import LEGS
 from ropewalk.errors import InadmissibleError
 
 if TYPE_CHECKING:
     from matplotlib.axes import Axes
 
-    from ropewalk._mast import LegLoads, Mast
+    from ropewalk._mast import Mast
+    from ropewalk._mast_legs import LegLoads
 
 __all__ = ["leg_loads"]
 

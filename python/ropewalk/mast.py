@@ -7,7 +7,8 @@ before anything computed here; people work under what it carries.
 
 from __future__ import annotations
 
-from ropewalk._mast import LegLoads, Mast
+from ropewalk._mast import Mast
+from ropewalk._mast_legs import LegLoads
 from ropewalk._mast_load import (
     derrick_load,
     efficiency_factor,

@@ -320,3 +320,10 @@ def test_the_picture_has_a_bar_in_a_rating_for_every_part() -> None:
     hatched = [patch for patch in ax.patches if patch.get_hatch()]
     assert len(hatched) == 1  # the weakest part is told apart without color
     assert "[short_ton_force]" in ax.get_xlabel()
+
+
+@pytest.mark.parametrize("name", ["hook", "crown block"])
+def test_parts_go_by_name_so_that_no_name_stands_twice(name: str) -> None:
+    parts = [Part("hook", "350 kip", "6 kip"), Part(name, "350 kip", "1 kip")]
+    with pytest.raises(InadmissibleError, match=f"hanging has '{name}' twice"):
+        Suspension(parts)
