@@ -108,6 +108,10 @@ TEST(FrictionFromReadingsTest, ComesBackFromTheRatios) {
 }
 
 TEST(FrictionFromReadingsTest, ReadingsChangedRoundAreRefused) {
+  // 4 lines, three sheaves between the readings: K = 2 makes 8 of 1.
+  EXPECT_NO_THROW((void)friction_from_readings(100.0 * kip, 799.0 * kip, number(4.0), fixed));
+  EXPECT_THROW((void)friction_from_readings(100.0 * kip, 801.0 * kip, number(4.0), fixed),
+               InadmissibleError);
   EXPECT_THROW((void)friction_from_readings(474.0 * kip, 333.0 * kip, number(10.0), fixed),
                InadmissibleError);
 }
