@@ -19,7 +19,7 @@ py::dict friction_fit(const Readings& readings, const std::vector<bool>& down,
                       double confidence) {
   const auto count = static_cast<std::size_t>(readings.size());
   if (down.size() != count || loads.size() != count) {
-    throw InadmissibleError("deadline.fit_friction", "reading",
+    throw InadmissibleError("deadline.fit_friction", "readings",
                             "there must be one motion and one load for each of the " +
                                 std::to_string(count) + " readings");
   }

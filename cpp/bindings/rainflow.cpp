@@ -110,6 +110,29 @@ py::tuple count_cycles(const SiArgument& tension, bool repeating) {
   return push_history(counter, history, true);
 }
 
+/// Waiting tensions and their samples, the latest tension and its sample, samples, motion; SI.
+using CounterNumbers = std::tuple<std::vector<double>, std::vector<std::size_t>, double,
+                                  std::size_t, std::size_t, int>;
+
+CounterNumbers counter_numbers(const rainflow::CounterState& state) {
+  std::vector<double> waiting;
+  for (const Force& tension : state.waiting) waiting.push_back(to_si(tension));
+  return {waiting, state.places, to_si(state.last), state.last_place, state.samples, state.motion};
+}
+
+rainflow::CounterState counter_state(const CounterNumbers& numbers) {
+  rainflow::CounterState state;
+  for (const double tension : std::get<0>(numbers)) {
+    state.waiting.push_back(from_si<Force>(tension));
+  }
+  state.places = std::get<1>(numbers);
+  state.last = from_si<Force>(std::get<2>(numbers));
+  state.last_place = std::get<3>(numbers);
+  state.samples = std::get<4>(numbers);
+  state.motion = std::get<5>(numbers);
+  return state;
+}
+
 double cycle_equivalent(const py::array_t<double>& range, const py::array_t<double>& count,
                         double exponent) {
   std::vector<Cycle> cycles(static_cast<std::size_t>(range.size()));
@@ -157,7 +180,10 @@ void bind_rainflow(py::module_& core) {
             return values;
           },
           "Tensions [N] that wait for their cycle.")
-      .def_property_readonly("samples", &Counter::samples, "Samples taken so far.");
+      .def_property_readonly("samples", &Counter::samples, "Samples taken so far.")
+      .def(py::pickle(
+          [](const Counter& counter) { return counter_numbers(counter.state()); },
+          [](const CounterNumbers& numbers) { return Counter::from(counter_state(numbers)); }));
 }
 
 }  // namespace ropewalk::bindings

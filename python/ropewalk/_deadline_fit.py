@@ -134,7 +134,8 @@ def fit_friction(
     ------
     InadmissibleError
         If no load was moved both up and down, if there is no move more than unknowns (two moves of
-        one load: `friction_from_readings`), or for values that cannot be.
+        one load: `friction_from_readings`), for a friction above 2, which no sheave has, or for
+        values that cannot be.
 
     Examples
     --------

@@ -140,7 +140,8 @@ def friction_from_readings(
     .. math:: K = (W_\mathrm{down} / W_\mathrm{up})^{1/(N - 1 + 2t)}
 
     The load and the scale of the indicator cancel. The string must hang free of drag, pumps off,
-    the block at about the same height both times, and the speed low and steady.
+    the block at about the same height both times, and the speed low and steady. Readings so far
+    apart that K were above 2, or changed round, are refused: that is no friction of sheaves.
     `friction_uncertainty` says how well it is known, `fit_friction` takes a log of moves.
 
     Source: derived, quotient of `lowering_ratio` and `hoisting_ratio`.

@@ -73,6 +73,9 @@ def count(tension: QuantityLike, *, repeating: bool = False) -> Cycles:
 class RainflowCounter:
     """Counts while the history comes in, piece by piece; keeps only what waits for its cycle.
 
+    A counter may be pickled or copied in the middle of a history: the other one goes on from there,
+    so that a count survives the process that began it.
+
     Examples
     --------
     >>> import ropewalk as rw

@@ -108,6 +108,10 @@ TEST(FrictionFromReadingsTest, ComesBackFromTheRatios) {
 }
 
 TEST(FrictionFromReadingsTest, ReadingsChangedRoundAreRefused) {
+  // 4 lines, three sheaves between the readings: K = 2 makes 8 of 1.
+  EXPECT_NO_THROW((void)friction_from_readings(100.0 * kip, 799.0 * kip, number(4.0), fixed));
+  EXPECT_THROW((void)friction_from_readings(100.0 * kip, 801.0 * kip, number(4.0), fixed),
+               InadmissibleError);
   EXPECT_THROW((void)friction_from_readings(474.0 * kip, 333.0 * kip, number(10.0), fixed),
                InadmissibleError);
 }
@@ -154,16 +158,16 @@ TEST(FrictionFitTest, FindsAnExactLog) {
 }
 
 TEST(FrictionFitTest, OneLoadByHand) {
-  // ln of the readings: up −1.0, −1.2, down 1.1, 1.3 about a common middle: means −1.1 and 1.2, so
-  // b = 1.15, residuals ±0.1, variance 0.04/2, standard error of b √(0.02/4).
+  // ln of the readings: up −0.1, −0.3, down 0.2, 0.4 about a common middle: means −0.2 and 0.3, so
+  // b = 0.25, residuals ±0.1, variance 0.04/2, standard error of b √(0.02/4).
   const auto move = [](double ln, bool down) {
     return Move{std::exp(10.0 + ln) * newton, down, 0};
   };
-  const std::vector<Move> moves{move(-1.0, false), move(-1.2, false), move(1.1, true),
-                                move(1.3, true)};
+  const std::vector<Move> moves{move(-0.1, false), move(-0.3, false), move(0.2, true),
+                                move(0.4, true)};
   const FrictionFit fit = fit_friction(moves, 2, false, 0.95);
   // N − 1 = 1: ln K = 2 b.
-  EXPECT_NEAR(std::log(to_si(fit.friction)), 2.3, 1e-12);
+  EXPECT_NEAR(std::log(to_si(fit.friction)), 0.5, 1e-12);
   EXPECT_NEAR(to_si(fit.scatter), std::sqrt(0.02), 1e-12);
   EXPECT_NEAR(to_si(fit.standard_error) / to_si(fit.friction), 2.0 * std::sqrt(0.005), 1e-12);
   // Student's t for 2 degrees of freedom, 95 %, from tables: 4.303.

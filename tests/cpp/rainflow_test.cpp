@@ -142,6 +142,32 @@ TEST(Rainflow, WhatDoesNotChangeHasNoCycles) {
   EXPECT_EQ(ramp[0].count, 0.5);
 }
 
+TEST(Rainflow, ACounterGoesOnFromItsState) {
+  const std::vector<double> history{-2, 1, -3, 5, -1, 3, 3, -4, 4, -2};
+  for (std::size_t cut = 0; cut <= history.size(); ++cut) {
+    Counter first;
+    for (std::size_t i = 0; i < cut; ++i) first.push(history[i] * newton);
+    (void)first.take();
+    Counter second = Counter::from(first.state());
+    EXPECT_EQ(second.samples(), cut);
+    for (Counter* const one : {&first, &second}) {
+      for (std::size_t i = cut; i < history.size(); ++i) one->push(history[i] * newton);
+    }
+    const std::vector<Cycle> expected = first.finish();
+    const std::vector<Cycle> found = second.finish();
+    ASSERT_EQ(found.size(), expected.size()) << cut;
+    for (std::size_t i = 0; i < found.size(); ++i) {
+      EXPECT_EQ(found[i].range, expected[i].range);
+      EXPECT_EQ(found[i].count, expected[i].count);
+      EXPECT_EQ(found[i].start, expected[i].start);
+      EXPECT_EQ(found[i].end, expected[i].end);
+    }
+  }
+  CounterState wrong;
+  wrong.samples = 3;
+  EXPECT_THROW((void)Counter::from(wrong), InadmissibleError);
+}
+
 TEST(Rainflow, WhatIsNotFiniteIsNamedAndLeavesTheCounterAsItWas) {
   Counter counter;
   counter.push(1.0 * newton);

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import math
+from pathlib import Path
 from typing import Any
 
 import numpy as np
@@ -148,6 +149,39 @@ def test_a_log_that_contradicts_the_model_is_a_finding() -> None:
     assert not fit.physical
 
 
+def test_more_than_any_friction_is_no_friction() -> None:
+    # By hand, 4 lines and the dead-line sheave still: three sheaves between the readings, K³ = 8.
+    moves = ["hoisting", "lowering", "hoisting", "lowering"]
+    up, least, most = 100.0, 7.99, 8.01
+    for apart, possible in ((least, True), (most, False)):
+        readings = rw.Q([up, up * apart, up, up * apart], "kip")
+        pair = (readings[0], readings[1], 4, 0)
+        if possible:
+            fit = rw.deadline.fit_friction(readings, moves, lines=4)
+            assert fit.sheave_friction == pytest.approx(apart ** (1 / 3), rel=1e-12)
+            assert fit.physical
+            assert rw.deadline.friction_from_readings(*pair) == pytest.approx(apart ** (1 / 3))
+            continue
+        with pytest.raises(InadmissibleError, match="loads mixed up") as refused:
+            rw.deadline.fit_friction(readings, moves, lines=4)
+        assert refused.value.field == "readings"
+        for two in (rw.deadline.friction_from_readings, rw.deadline.hook_load_from_readings):
+            with pytest.raises(InadmissibleError, match="friction of 2"):
+                two(*pair)
+
+
+@pytest.mark.parametrize("friction", ["0", "0.0", "-0.1", "1.5"])
+def test_an_anchor_without_friction_is_refused_by_its_key(tmp_path: Path, friction: str) -> None:
+    text = rw.rig.example("rig7").read_text(encoding="utf-8")
+    old = "wraps = 4\nfriction = 0.1\n"
+    assert old in text
+    path = tmp_path / "rig.toml"
+    path.write_text(text.replace(old, f"wraps = 4\nfriction = {friction}\n"), encoding="utf-8")
+    bound = "less than or equal to 1" if friction == "1.5" else "greater than 0"
+    with pytest.raises(rw.rig.RigFileError, match=rf"deadline.anchor.friction = .*{bound}"):
+        rw.load_rig(path)
+
+
 @pytest.mark.parametrize(
     ("changed", "field", "error"),
     [
@@ -155,13 +189,13 @@ def test_a_log_that_contradicts_the_model_is_a_finding() -> None:
         ({"readings": rw.Q([[300.0, 400.0, 300.0]], "kip")}, "readings", InadmissibleError),
         ({"motions": ["hoisting", "static", "hoisting"]}, "motions", InadmissibleError),
         ({"motions": ["hoisting", "lowering"]}, "motions", InadmissibleError),
-        ({"motions": ["hoisting"] * 3}, "reading", InadmissibleError),
-        ({"loads": [1, 2, 3]}, "reading", InadmissibleError),
+        ({"motions": ["hoisting"] * 3}, "readings", InadmissibleError),
+        ({"loads": [1, 2, 3]}, "readings", InadmissibleError),
         ({"loads": [1, 1]}, "motions", InadmissibleError),
         ({"lines": 9}, "lines", InadmissibleError),
         ({"lines": 10.5}, "lines", InadmissibleError),
         ({"confidence": 1.0}, "confidence", InadmissibleError),
-        ({"readings": rw.Q([300.0, 0.0, 300.0], "kip")}, "reading", InadmissibleError),
+        ({"readings": rw.Q([300.0, 0.0, 300.0], "kip")}, "readings", InadmissibleError),
         ({"dead_line_sheave_turns": 1}, "dead_line_sheave_turns", UnitError),
     ],
 )

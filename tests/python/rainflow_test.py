@@ -2,7 +2,9 @@
 
 from __future__ import annotations
 
+import copy
 import math
+import pickle
 from collections import Counter
 from typing import Any
 
@@ -167,6 +169,45 @@ def test_pieces_give_what_the_whole_gives(history: list[float], size: int) -> No
     expected = count(newtons(history))
     for name in ("range_si", "mean_si", "count", "start", "end"):
         assert getattr(found, name).tolist() == getattr(expected, name).tolist()
+
+
+@given(histories, st.data())
+def test_a_counter_goes_on_after_pickling(history: Any, data: Any) -> None:
+    cut = data.draw(st.integers(0, len(history)))
+    counter = RainflowCounter()
+    before = counter.push(rw.Q(np.asarray(history[:cut], dtype=float), "N"))
+    ends = []
+    for twin in (counter, pickle.loads(pickle.dumps(counter)), copy.deepcopy(counter)):
+        assert twin.samples == cut
+        np.testing.assert_array_equal(twin.residue.magnitude, counter.residue.magnitude)
+        ends.append(twin)
+    whole = count(rw.Q(np.asarray(history, dtype=float), "N"))
+    for twin in ends:
+        rest = twin.push(rw.Q(np.asarray(history[cut:], dtype=float), "N"))
+        found = Cycles.joined([before, rest, twin.finish()])
+        for name in ("range_si", "mean_si", "count", "start", "end"):
+            np.testing.assert_array_equal(getattr(found, name), getattr(whole, name))
+
+
+@pytest.mark.parametrize(
+    "wrong",
+    [
+        ([1.0], [0], 1.0, 0, 1, 7),  # no such motion
+        ([], [], 0.0, 0, 3, 0),  # samples, and none seen
+        ([1.0, 2.0], [0], 3.0, 2, 3, 2),  # a point without a sample
+        ([math.nan], [0], 3.0, 1, 2, 2),
+        ([1.0], [0], 0.5, 1, 2, 2),  # rises downward
+        ([1.0], [0], 2.0, 5, 2, 2),  # the latest sample is still to come
+        ([0.0, 5.0, -6.0], [0, 1, 2], 1.0, 3, 4, 2),  # the last range would have closed the first
+        ([0.0, 5.0, 7.0], [0, 1, 2], 1.0, 3, 4, 3),  # a peak after a peak
+        ([0.0, 5.0, 1.0], [0, 2, 1], 3.0, 3, 4, 2),  # back in time
+    ],
+)
+def test_a_state_that_no_history_leads_to_is_refused(wrong: Any) -> None:
+    kind = rw._core.rainflow.Counter
+    counter = kind.__new__(kind)  # as pickle makes it
+    with pytest.raises(InadmissibleError, match="state"):
+        counter.__setstate__(wrong)
 
 
 @given(histories, st.booleans())

@@ -35,7 +35,7 @@ std::vector<Load> means(std::span<const Move> moves) {
   }
   for (Load& load : sums) {
     if (load.moves == 0.0) {
-      throw InadmissibleError(where, "load", "loads must be numbered 0, 1, 2 … without a gap");
+      throw InadmissibleError(where, "loads", "loads must be numbered 0, 1, 2 … without a gap");
     }
     load.z /= load.moves;
     load.y /= load.moves;
@@ -53,10 +53,10 @@ void check(std::span<const Move> moves, int lines, double confidence) {
     const Interval& range = argument::reading_hoisting.admissible;
     const double reading = to_si(moves[i].reading);
     if (range.contains(reading)) continue;
-    throw InadmissibleError(where, "reading",
-                            "row " + std::to_string(i) + " of " + std::to_string(moves.size()) +
-                                ": " +
-                                ropewalk::detail::describe_outside("reading", reading, "N", range));
+    throw InadmissibleError(
+        where, "readings",
+        "row " + std::to_string(i) + " of " + std::to_string(moves.size()) + ": " +
+            ropewalk::detail::describe_outside("readings", reading, "N", range));
   }
 }
 
@@ -94,11 +94,11 @@ FrictionFit fit_friction(std::span<const Move> moves, int lines, bool dead_line_
     zy += z * (logarithm(move) - load.y);
   }
   if (!(zz > 0.0)) {
-    throw InadmissibleError(where, "reading", "no load was moved both up and down");
+    throw InadmissibleError(where, "readings", "no load was moved both up and down");
   }
   const auto degrees = static_cast<int>(moves.size()) - static_cast<int>(loads.size()) - 1;
   if (degrees < 1) {
-    throw InadmissibleError(where, "reading",
+    throw InadmissibleError(where, "readings",
                             std::to_string(moves.size()) + " moves of " +
                                 std::to_string(loads.size()) +
                                 " loads leave nothing to judge the scatter by; give one more, or "
@@ -116,6 +116,14 @@ FrictionFit fit_friction(std::span<const Move> moves, int lines, bool dead_line_
 
   const double per_b = 2.0 / (lines - 1.0 + (dead_line_sheave_turns ? 2.0 : 0.0));
   const double ln_k = per_b * b;
+  const Interval& possible = params::sheave_friction.admissible;
+  if (ln_k > std::log(possible.high)) {
+    throw InadmissibleError(
+        where, "readings",
+        "readings while hoisting and lowering are so far apart that " +
+            ropewalk::detail::describe_outside("sheave_friction", std::exp(ln_k), "", possible) +
+            ": loads mixed up, another number of lines, or drag in the hole");
+  }
   const double error = per_b * std::sqrt(variance_b);
   const boost::math::students_t student(degrees);
   const double reach = error * boost::math::quantile(student, 0.5 + 0.5 * confidence);

@@ -39,6 +39,54 @@ std::vector<Force> Counter::residue() const {
   return tensions;
 }
 
+CounterState Counter::state() const {
+  CounterState state;
+  for (const Point& point : points_) {
+    state.waiting.push_back(from_si<Force>(point.value));
+    state.places.push_back(point.sample);
+  }
+  state.last = from_si<Force>(last_.value);
+  state.last_place = last_.sample;
+  state.samples = samples_;
+  state.motion = static_cast<int>(motion_);
+  return state;
+}
+
+Counter Counter::from(const CounterState& state) {
+  Counter counter;
+  for (std::size_t i = 0; i < std::min(state.waiting.size(), state.places.size()); ++i) {
+    counter.points_.push_back({to_si(state.waiting[i]), state.places[i]});
+  }
+  counter.last_ = {to_si(state.last), state.last_place};
+  counter.samples_ = state.samples;
+  counter.motion_ = static_cast<Motion>(state.motion);
+  const bool fits = state.motion >= 0 && state.motion <= 3 &&
+                    state.waiting.size() == state.places.size() && counter.could_be();
+  if (!fits) {
+    throw InadmissibleError("rainflow.Counter", "state",
+                            "state is none that a history of tensions leads to");
+  }
+  return counter;
+}
+
+bool Counter::could_be() const noexcept {
+  if (motion_ == Motion::none) return points_.empty() && samples_ == 0;
+  if (points_.empty() || !is_sample(last_.value) || last_.sample >= samples_) return false;
+  for (std::size_t i = 0; i < points_.size(); ++i) {
+    if (!is_sample(points_[i].value)) return false;
+    if (i > 0 && points_[i].sample <= points_[i - 1].sample) return false;
+    if (i < 2) continue;
+    // Peaks follow valleys, and a range that is not less than the one before has closed it.
+    const double x = points_[i].value - points_[i - 1].value;
+    const double y = points_[i - 1].value - points_[i - 2].value;
+    if ((x > 0.0) == (y > 0.0) || x == 0.0 || std::abs(x) >= std::abs(y)) return false;
+  }
+  const Point& top = points_.back();
+  if (motion_ == Motion::start) return points_.size() == 1 && last_.value == top.value;
+  const double run = last_.value - top.value;
+  return last_.sample > top.sample && (motion_ == Motion::up ? run > 0.0 : run < 0.0);
+}
+
 std::vector<Cycle> count(std::span<const Force> history) {
   Counter counter;
   counter.push(history.size(), [&](std::size_t i) { return history[i]; });

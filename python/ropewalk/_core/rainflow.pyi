@@ -3,6 +3,7 @@ Rainflow counting of a tension history.
 """
 
 from __future__ import annotations
+import collections.abc
 import numpy
 import numpy.typing
 import typing
@@ -13,7 +14,19 @@ class Counter:
     """
     Counts while the history comes in.
     """
+    def __getstate__(self) -> tuple[list[float], list[int], float, int, int, int]: ...
     def __init__(self) -> None: ...
+    def __setstate__(
+        self,
+        arg0: tuple[
+            collections.abc.Sequence[typing.SupportsFloat | typing.SupportsIndex],
+            collections.abc.Sequence[typing.SupportsInt | typing.SupportsIndex],
+            typing.SupportsFloat | typing.SupportsIndex,
+            typing.SupportsInt | typing.SupportsIndex,
+            typing.SupportsInt | typing.SupportsIndex,
+            typing.SupportsInt | typing.SupportsIndex,
+        ],
+    ) -> None: ...
     def finish(self) -> tuple:
         """
         End the history; return the ranges left over as half cycles.

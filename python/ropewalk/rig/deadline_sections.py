@@ -2,16 +2,20 @@
 
 from __future__ import annotations
 
+from typing import Annotated
+
 from pydantic import Field
 
-from ropewalk.rig._fields import Area, Count, Force, Length, Positive, Section, Share
+from ropewalk.rig._fields import Area, Count, Force, Length, Positive, Section
 
 
 class AnchorSection(Section):
     """``[deadline.anchor]``: how the dead line is held; nothing is published for any anchor."""
 
     wraps: Positive = Field(description="Laps of the line on the anchor drum.")
-    friction: Share = Field(description="Friction between rope and anchor drum.")
+    friction: Annotated[float, Field(gt=0.0, le=1.0, strict=False)] = Field(
+        description="Friction between rope and anchor drum; without any the wraps hold nothing."
+    )
     clamps: Count = Field(default=1, description="Equal clamps behind the wraps.")
     clamp_holding: Force = Field(description="Pull that one clamp holds, by its maker or a test.")
 

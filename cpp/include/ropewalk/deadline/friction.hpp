@@ -26,18 +26,24 @@ namespace detail {
 ///
 ///   K = (W_down / W_up)^(1 / (N − 1 + 2t))
 ///
-/// Symbols in deadline/indicator.hpp. The hook load and the scale of the indicator cancel.
+/// Symbols in deadline/indicator.hpp. The hook load and the scale of the indicator cancel. Beyond
+/// K = 2 no sheave turns: readings so far apart are refused.
 /// Source: derived, quotient of the two ratios there.
 struct FrictionFromReadings {
   static constexpr std::string_view name = "deadline.friction_from_readings";
   static constexpr std::tuple parameters{argument::reading_hoisting, argument::reading_lowering,
                                          params::lines, argument::turning_dead_line_sheaves};
   static constexpr std::string_view joint_rule =
-      "lines must be even, and reading_lowering at least reading_hoisting (else it is not friction "
-      "of sheaves that keeps them apart: drag in the hole, or the readings are changed round)";
+      "lines must be even, and reading_lowering from reading_hoisting up, to no more than a "
+      "friction "
+      "of 2 makes of it (else it is not friction of sheaves that keeps them apart: drag in the "
+      "hole, "
+      "readings changed round or of two loads, another number of lines)";
 
-  static constexpr bool joint(Force up, Force down, Number lines, Number) noexcept {
-    return reeving::is_even(lines) & (down >= up);
+  static bool joint(Force up, Force down, Number lines, Number turning) noexcept {
+    const double most = params::sheave_friction.admissible.high;
+    const double between = to_si(detail::sheaves_between(lines, turning));
+    return reeving::is_even(lines) & (down >= up) & (down <= up * std::pow(most, between));
   }
   static Number formula(Force up, Force down, Number lines, Number turning) noexcept {
     const Number between = detail::sheaves_between(lines, turning);
@@ -56,7 +62,7 @@ struct HookLoadFromReadings {
   static constexpr std::tuple parameters = FrictionFromReadings::parameters;
   static constexpr std::string_view joint_rule = FrictionFromReadings::joint_rule;
 
-  static constexpr bool joint(Force up, Force down, Number lines, Number turning) noexcept {
+  static bool joint(Force up, Force down, Number lines, Number turning) noexcept {
     return FrictionFromReadings::joint(up, down, lines, turning);
   }
   static Force formula(Force up, Force down, Number lines, Number turning) noexcept {
@@ -122,10 +128,11 @@ struct FrictionFit {
 /// the law of propagation; the interval of ln K by Student's t.
 ///
 /// Throws InadmissibleError for an odd number of lines, a confidence out of range, readings that
-/// cannot be, no load that was moved both up and down, or no move more than there are unknowns (two
-/// moves of one load: friction_from_readings).
-/// Source: ordinary least squares with group means, e.g. N. R. Draper and H. Smith, Applied
-/// Regression Analysis; the linear form derived here.
+/// cannot be, no load that was moved both up and down, no move more than there are unknowns (two
+/// moves of one load: friction_from_readings), or a friction above 2, which no sheave has. One
+/// below 1 is a result: scatter alone may put it there, and the interval tells. Source: ordinary
+/// least squares with group means, e.g. N. R. Draper and H. Smith, Applied Regression Analysis; the
+/// linear form derived here.
 [[nodiscard]] FrictionFit fit_friction(std::span<const Move> moves, int lines,
                                        bool dead_line_sheave_turns, double confidence);
 

@@ -40,6 +40,16 @@ struct Cycle {
 /// Throws InadmissibleError: a sample that is_sample refuses.
 [[noreturn]] void refuse_sample(std::size_t sample, Force tension);
 
+/// What a counter keeps in mind between two samples, as plain numbers.
+struct CounterState {
+  std::vector<Force> waiting;       ///< peaks and valleys that wait for their cycle
+  std::vector<std::size_t> places;  ///< their samples
+  Force last;                       ///< the latest change of the tension, and its sample
+  std::size_t last_place = 0;
+  std::size_t samples = 0;  ///< pushed since the beginning
+  int motion = 0;  ///< 0: no sample yet; 1: one value so far; 2: it rose last; 3: it fell last
+};
+
 /// Counts while the history comes in, in one pass: each cycle is there as soon as it is closed.
 /// What it keeps in mind are the points that have not found their cycle yet, rarely more than a few
 /// dozen. Copies count on independently.
@@ -96,6 +106,12 @@ class Counter {
   /// then begins anew.
   [[nodiscard]] std::vector<Cycle> finish();
 
+  /// What it keeps in mind, to go on somewhere else; cycles that were not taken are not part of it.
+  [[nodiscard]] CounterState state() const;
+  /// A counter that goes on from there. Throws InadmissibleError for a state that no history leads
+  /// to.
+  [[nodiscard]] static Counter from(const CounterState& state);
+
   /// Samples pushed since the beginning.
   [[nodiscard]] std::size_t samples() const noexcept { return samples_; }
   /// Tensions that wait for their cycle, the latest sample included.
@@ -117,6 +133,9 @@ class Counter {
     motion_ = motion;
     samples_ = samples;
   }
+
+  /// Whether a history can have led to this state.
+  [[nodiscard]] bool could_be() const noexcept;
 
   [[nodiscard]] bool moves() const noexcept {
     return motion_ == Motion::up || motion_ == Motion::down;
