@@ -179,16 +179,16 @@ def test_a_rig_that_is_not_invented_has_no_banner(content: Content) -> None:
     assert INVENTED not in report_markdown(real)
 
 
-def test_texts_of_the_rig_are_shown_and_do_nothing(tmp_path: Path) -> None:
-    nasty = "<script>alert(1)</script> | ![x](https://example.org/x.png) 'q' \\\" & `c`"
-    rig = write_rig(tmp_path / "rig.toml", ('name = "Rig 7"', f'name = "{nasty}"'))
-    found = gather(rig)
+def test_texts_of_the_rig_are_shown_and_do_nothing(content: Content) -> None:
+    nasty = "<script>alert(1)</script> | ![x](https://example.org/x.png) 'q' \" & `c`\n# d"
+    found = replace(content, name=nasty, notes=(nasty,), inputs=((nasty, ((nasty, nasty),)),))
     shown = Page(page_text(found))
     assert "script" not in shown.tags
-    assert any("<script>alert(1)</script>" in text for text in shown.texts)
+    assert sum("<script>alert(1)</script>" in text for text in shown.texts) == 6
     text = report_markdown(found)
     assert "![x](" not in text
     assert not re.search(r"(?<!\\)<script", text)
+    assert "# d" not in text.splitlines()
 
 
 def test_the_same_file_gives_the_same_report(content: Content) -> None:
