@@ -80,6 +80,11 @@ def test_each_file_once_where_it_came_first(folder: Path) -> None:
     assert names(find_rig_files(given), folder) == ["deep/er/a.toml", "b.toml"]
 
 
+def test_one_path_is_one_path(folder: Path) -> None:
+    assert find_rig_files(str(folder / "b.toml")) == find_rig_files([folder / "b.toml"])
+    assert find_rig_files(folder / "b.toml") == find_rig_files([folder / "b.toml"])
+
+
 def test_links_in_a_circle_end(folder: Path) -> None:
     (folder / "deep" / "up").symlink_to(folder, target_is_directory=True)
     assert names(find_rig_files([folder]), folder) == ["b.toml", "deep/er/a.toml"]

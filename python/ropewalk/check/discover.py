@@ -9,7 +9,9 @@ import tomllib
 from collections.abc import Iterable, Iterator
 from pathlib import Path
 
-__all__ = ["find_rig_files", "is_rig_file"]
+__all__ = ["Paths", "find_rig_files", "is_rig_file"]
+
+Paths = str | os.PathLike[str] | Iterable[str | os.PathLike[str]]
 
 #: Tables of a well plan in a file of its own, which has the key of the layout too.
 _PLAN = {"ropewalk", "mud", "string", "operation"}
@@ -18,7 +20,7 @@ _LAYOUT = re.compile(r"""^\s*(?:ropewalk|"ropewalk"|'ropewalk')\s*=""", re.MULTI
 _LARGEST = 4_000_000
 
 
-def find_rig_files(paths: Iterable[str | os.PathLike[str]]) -> list[tuple[Path, str]]:
+def find_rig_files(paths: Paths) -> list[tuple[Path, str]]:
     """Files that some paths mean, each once, in the order in which they were given.
 
     Parameters
@@ -44,7 +46,8 @@ def find_rig_files(paths: Iterable[str | os.PathLike[str]]) -> list[tuple[Path, 
     'no rig file matches this pattern'
     """
     found: dict[str, tuple[Path, str]] = {}
-    for given in paths:
+    # Text is iterable too: one path is never meant as its letters.
+    for given in [paths] if isinstance(paths, (str, os.PathLike)) else paths:
         for path, problem in _meant_by(os.fspath(given)):
             found.setdefault(os.path.realpath(path), (path, problem))
     return list(found.values())
