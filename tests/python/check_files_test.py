@@ -113,9 +113,12 @@ def test_no_paths_are_no_pass() -> None:
         ("[[tool\n", False),
         ('[tool]\nropewalk = "1"\n', False),
         ("", False),
+        ("ropewalk = 1\n" + 'a = "b"\n' * 100_000, True),
+        ('a = "b"\n' * 100_000, False),
         ("ropewalk = 1\n[mud]\n[[operation]]\n", False),
         ("ropewalk = 1\n[rig]\n[[operation]]\n", True),
     ],
+    ids=lambda one: str(one)[:30],
 )
 def test_a_rig_file_is_told_by_its_key(tmp_path: Path, text: str, expected: bool) -> None:
     path = tmp_path / "some.toml"
