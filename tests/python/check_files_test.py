@@ -80,6 +80,11 @@ def test_each_file_once_where_it_came_first(folder: Path) -> None:
     assert names(find_rig_files(given), folder) == ["deep/er/a.toml", "b.toml"]
 
 
+def test_one_path_is_one_path(folder: Path) -> None:
+    assert find_rig_files(str(folder / "b.toml")) == find_rig_files([folder / "b.toml"])
+    assert find_rig_files(folder / "b.toml") == find_rig_files([folder / "b.toml"])
+
+
 def test_links_in_a_circle_end(folder: Path) -> None:
     (folder / "deep" / "up").symlink_to(folder, target_is_directory=True)
     assert names(find_rig_files([folder]), folder) == ["b.toml", "deep/er/a.toml"]
@@ -108,9 +113,12 @@ def test_no_paths_are_no_pass() -> None:
         ("[[tool\n", False),
         ('[tool]\nropewalk = "1"\n', False),
         ("", False),
+        ("ropewalk = 1\n" + 'a = "b"\n' * 100_000, True),
+        ('a = "b"\n' * 100_000, False),
         ("ropewalk = 1\n[mud]\n[[operation]]\n", False),
         ("ropewalk = 1\n[rig]\n[[operation]]\n", True),
     ],
+    ids=lambda one: str(one)[:30],
 )
 def test_a_rig_file_is_told_by_its_key(tmp_path: Path, text: str, expected: bool) -> None:
     path = tmp_path / "some.toml"

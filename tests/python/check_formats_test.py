@@ -273,7 +273,7 @@ def test_a_pipe_gets_no_color(every_status: FileReport) -> None:
         (2.1, 2.0, "+5.0 %"),
         (3.0, 0.0, "+3"),
         (-3.0, 0.0, "-3"),
-        (math.inf, 2.0, "+no end"),
+        (math.inf, 2.0, "+∞"),
         (None, None, "-"),
     ],
 )

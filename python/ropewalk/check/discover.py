@@ -9,16 +9,18 @@ import tomllib
 from collections.abc import Iterable, Iterator
 from pathlib import Path
 
-__all__ = ["find_rig_files", "is_rig_file"]
+__all__ = ["Paths", "find_rig_files", "is_rig_file"]
+
+Paths = str | os.PathLike[str] | Iterable[str | os.PathLike[str]]
 
 #: Tables of a well plan in a file of its own, which has the key of the layout too.
 _PLAN = {"ropewalk", "mud", "string", "operation"}
 _LAYOUT = re.compile(r"""^\s*(?:ropewalk|"ropewalk"|'ropewalk')\s*=""", re.MULTILINE)
-#: As for the reader of rig files: anything larger is no rig file.
-_LARGEST = 4_000_000
+#: Up to this many bytes a file is read as TOML to find the key; a rig file is a page of text.
+_LARGEST = 500_000
 
 
-def find_rig_files(paths: Iterable[str | os.PathLike[str]]) -> list[tuple[Path, str]]:
+def find_rig_files(paths: Paths) -> list[tuple[Path, str]]:
     """Files that some paths mean, each once, in the order in which they were given.
 
     Parameters
@@ -44,7 +46,8 @@ def find_rig_files(paths: Iterable[str | os.PathLike[str]]) -> list[tuple[Path, 
     'no rig file matches this pattern'
     """
     found: dict[str, tuple[Path, str]] = {}
-    for given in paths:
+    # Text is iterable too: one path is never meant as its letters.
+    for given in [paths] if isinstance(paths, (str, os.PathLike)) else paths:
         for path, problem in _meant_by(os.fspath(given)):
             found.setdefault(os.path.realpath(path), (path, problem))
     return list(found.values())
@@ -83,14 +86,14 @@ def is_rig_file(path: Path) -> bool:
     """True for a file that says it is a rig file, by its key ``ropewalk``.
 
     Well plans in files of their own are none. A file that cannot be read counts as one, so that it
-    is reported; text that is no TOML counts as one if it has the key somewhere.
+    is reported; text that is no TOML, or too much of it, counts as one if it has the key somewhere.
     """
     try:
-        if path.stat().st_size > _LARGEST:
-            return False
         text = path.read_bytes().decode("utf-8", errors="replace")
     except OSError:
         return True
+    if len(text) > _LARGEST:
+        return _LAYOUT.search(text) is not None
     try:
         keys = set(tomllib.loads(text))
     except (tomllib.TOMLDecodeError, RecursionError):

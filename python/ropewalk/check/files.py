@@ -11,7 +11,7 @@ from dataclasses import dataclass, field
 from pathlib import Path
 from typing import NamedTuple
 
-from ropewalk.check.discover import find_rig_files
+from ropewalk.check.discover import Paths, find_rig_files
 from ropewalk.check.verdict import Severity, Verdict
 from ropewalk.check.workers import cores, in_processes
 from ropewalk.errors import InadmissibleError
@@ -73,7 +73,7 @@ class FileReport:
 
 
 def check_files(
-    paths: Iterable[str | os.PathLike[str]],
+    paths: Paths,
     *,
     jobs: int = 1,
     progress: Callable[[int, int], None] | None = None,
@@ -190,8 +190,6 @@ def _places(path: str, error: Exception) -> tuple[Place, ...]:
     """Wrong places of a file; one line each of what the error says where it knows no places."""
     problems = [str(one).strip() for one in getattr(error, "problems", ())]
     known = tuple(getattr(error, "places", ()))
-    if len(problems) < len(known):
-        problems += [str(error).splitlines()[0]] * (len(known) - len(problems))
     found = []
     for place, text in zip(known, problems, strict=False):
         file = path if place.file in ("", Path(path).name) else str(Path(path).parent / place.file)

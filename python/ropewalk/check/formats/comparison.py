@@ -151,7 +151,10 @@ def _table(comparison: Comparison, shown: Sequence[Change]) -> str:
         table = Table(box=SIMPLE_HEAD, pad_edge=False)
         for name in _HEAD:
             right = name in ("value", "limit", "margin")
-            table.add_column(name, justify="right" if right else "left", overflow="fold")
+            whole = name in ("what", "rule", "margin")
+            table.add_column(
+                name, justify="right" if right else "left", overflow="fold", no_wrap=whole
+            )
         for one in shown:
             table.add_row(*(Text(cell) for cell in _cells(one)))
         sink = io.StringIO()

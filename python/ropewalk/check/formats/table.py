@@ -26,7 +26,7 @@ _STYLE = {
     Status.NOT_APPLICABLE: "dim",
 }
 #: Columns of plain text: a log has no width of its own.
-_PLAIN_WIDTH = 110
+_PLAIN_WIDTH = 120
 
 
 def table_text(
@@ -165,6 +165,8 @@ def _print_verdicts(console: Console, verdicts: Sequence[Verdict]) -> None:
     for one in verdicts:
         if one.broken:
             console.print(f"  {one.rule.id}: {words.sentence(one)}", soft_wrap=True)
+        elif one.status is Status.NOT_APPLICABLE:
+            console.print(f"  {one.rule.id}: {words.plain(one.reason)}", soft_wrap=True)
 
 
 def _print_summary(

@@ -62,7 +62,7 @@ def value_text(rule: Rule, value: float | None) -> str:
     if value is None:
         return "-"
     if math.isinf(value):
-        return "no end" if value > 0.0 else "-no end"
+        return "∞" if value > 0.0 else "-∞"
     return text(value, rule.role)
 
 
