@@ -16,7 +16,7 @@ from ropewalk._brake_auxiliary import (
     eddy_unstable_speed,
     motor_brake_torque,
 )
-from ropewalk._brake_balance import LoweringBalance, LoweringBrakes
+from ropewalk._brake_balance import BalanceSpeed, LoweringBalance, LoweringBrakes
 from ropewalk._brake_deceleration import (
     hoisting_deceleration,
     lowering_deceleration,
@@ -53,12 +53,14 @@ from ropewalk._brake_required import (
     required_factor,
     required_factors,
 )
-from ropewalk._brake_stop import ElasticStop, RigidStop, Stop
+from ropewalk._brake_stop import ElasticStop, FallBack, RigidStop, Stop
 
 __all__ = [
+    "BalanceSpeed",
     "BandBrake",
     "DiscBrake",
     "ElasticStop",
+    "FallBack",
     "FrictionTable",
     "HoldingFinding",
     "LoweringBalance",

@@ -49,8 +49,9 @@ inline constexpr Parameter<Temperature> temperature_rise{
 ///
 ///   Q = s W h
 ///
-/// s  heat_share      number, of the brake asked for; the rest goes to sheaves, motors, other
-/// brakes W  hook_load       force h  lowered_height  length
+/// s  heat_share      number, of the brake asked for; sheaves, motors, other brakes take the rest
+/// W  hook_load       force
+/// h  lowered_height  length
 ///
 /// Source: conservation of energy.
 struct LoweringHeat {
