@@ -28,6 +28,7 @@ py::dict required_record(const brake::RequiredFactor& row) {
   record["standard"] = std::string(row.standard);
   record["edition"] = std::string(row.edition);
   record["value"] = to_si(row.value);
+  record["base"] = std::string(row.base);
   record["condition"] = std::string(row.condition);
   record["source"] = citation(row.provenance.source);
   record["standing"] = std::string(row.provenance.standing);

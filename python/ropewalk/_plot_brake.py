@@ -9,7 +9,7 @@ from typing import TYPE_CHECKING
 
 import numpy as np
 
-from ropewalk._border import to_quantity, to_si
+from ropewalk._border import to_one, to_quantity
 
 if TYPE_CHECKING:
     import xarray as xr
@@ -63,13 +63,13 @@ def brake_torque_by_speed(
         The same axes.
     """
     where = "plot.brake_torque_by_speed"
-    top = to_si(where, "highest_speed", highest_speed, "angular_velocity")
+    top = to_one(where, "highest_speed", highest_speed, "angular_velocity")
     highest = to_quantity(top, "angular_velocity")
     speed = to_quantity(np.linspace(0.0, top, 601), "angular_velocity")
     torque = brakes.torque(speed).to(torque_unit).magnitude
     ax.plot(speed.to(speed_unit).magnitude, torque, color=_INK, label="brakes")
     if load_torque is not None:
-        load = to_quantity(to_si(where, "load_torque", load_torque, "torque"), "torque")
+        load = to_quantity(to_one(where, "load_torque", load_torque, "torque"), "torque")
         balance = brakes.balance(load)
         height = load.to(torque_unit).magnitude
         ax.axhline(height, color=_LIMIT, linestyle="--", linewidth=1.0, label="load")
@@ -128,10 +128,10 @@ def lowering_balance(
         The same axes.
     """
     where = "plot.lowering_balance"
-    top = to_si(where, "largest_load", largest_load, "torque")
+    top = to_one(where, "largest_load", largest_load, "torque")
     peak = brakes.balance(to_quantity(top, "torque")).largest_load_si
     if highest_speed is not None:
-        limit = to_si(where, "highest_speed", highest_speed, "angular_velocity")
+        limit = to_one(where, "highest_speed", highest_speed, "angular_velocity")
     else:
         limit = _speeds_worth_seeing(brakes, min(top, peak * (1.0 - 1e-9)))
     factor = to_quantity(1.0, "torque").to(torque_unit).magnitude
@@ -198,7 +198,7 @@ def temperature_over_trip(
     ax.plot(stand, lowered, color=_INK, label="stand is down")
     ax.plot(stand, rested, color=_INK, linestyle=":", label="rest is over")
     if limit is not None:
-        rise = to_si("plot.temperature_over_trip", "limit", limit, "temperature")
+        rise = to_one("plot.temperature_over_trip", "limit", limit, "temperature")
         height = to_quantity(rise, "temperature").to(unit).magnitude
         ax.axhline(height, color=_LIMIT, linestyle="--", linewidth=1.0, label="limit")
     ax.set_xlabel("stand [1]")
@@ -255,7 +255,7 @@ def stopping_distance_by_speed(
             label=text,
         )
     if room is not None:
-        way = to_si("plot.stopping_distance_by_speed", "room", room, "length") * meters
+        way = to_one("plot.stopping_distance_by_speed", "room", room, "length") * meters
         ax.axhline(way, color=_LIMIT, linewidth=1.0, label="way there is")
     ax.set_xlabel(f"speed of the block, {envelope.attrs['direction']} [{speed_unit}]")
     ax.set_ylabel(f"stopping distance [{length_unit}]")

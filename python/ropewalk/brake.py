@@ -23,6 +23,7 @@ from ropewalk._brake_deceleration import (
     stop_tension_factor,
     sudden_stop_factor,
 )
+from ropewalk._brake_finding import HoldingFinding
 from ropewalk._brake_friction import (
     band_lever_tension,
     band_mean_pressure,
@@ -46,7 +47,7 @@ from ropewalk._brake_heat import (
     surface_rise_of_stop,
     temperature_over_trip,
 )
-from ropewalk._brake_holding import BandBrake, DiscBrake, HoldingFinding
+from ropewalk._brake_holding import BandBrake, DiscBrake
 from ropewalk._brake_required import (
     RequiredFactor,
     holding_factor,

@@ -1,5 +1,6 @@
 #include <gtest/gtest.h>
 
+#include <algorithm>
 #include <cmath>
 
 #include "ropewalk/base/error.hpp"
@@ -156,10 +157,22 @@ TEST(BrakeBalance, NoSpeedHasMoreThanTheLargestLoad) {
 TEST(BrakeHolding, EveryFactorHasItsSourceAndIsFoundByItsKey) {
   for (const RequiredFactor& row : required_factors()) {
     EXPECT_GE(to_si(row.value), 1.0);
+    EXPECT_NE(std::find(factor_bases.begin(), factor_bases.end(), row.base), factor_bases.end());
     EXPECT_FALSE(citation(row.provenance.source).empty());
     EXPECT_EQ(required_factor(row.key).condition, row.condition);
   }
   EXPECT_THROW((void)required_factor("no such rule"), LookupError);
+}
+
+TEST(BrakeHeat, ASurfaceOfAThinBodyIsOutsideTheHalfSpace) {
+  const auto rise = [](Policy policy, Length depth) {
+    return surface_rise.evaluate(policy, from_si<HeatFlux>(5e6), 3.0 * second,
+                                 from_si<Conductivity>(50.0), 7850.0 * kilogram_per_cubic_meter,
+                                 from_si<SpecificHeat>(480.0), depth);
+  };
+  EXPECT_EQ(rise(Policy::raise, 40.0 * millimeter).second, RowStatus::ok);
+  EXPECT_EQ(rise(Policy::ignore, 5.0 * millimeter).second, RowStatus::outside_validity);
+  EXPECT_THROW((void)rise(Policy::raise, 5.0 * millimeter), ValidityError);
 }
 
 TEST(BrakeHeat, WithoutLossHeatAddsUp) {

@@ -179,11 +179,16 @@ def test_hoisting_deceleration_is_gravity_at_most() -> None:
 
 @pytest.mark.parametrize("direction", ["hoisting", "lowering"])
 def test_a_stiff_line_with_sheave_friction_stops_as_a_rigid_one(direction: str) -> None:
-    """The elastic stop has load and drum as two masses: nothing there says what mass is felt."""
+    """The elastic stop has load and drum as two masses: nothing there says what mass is felt.
+
+    With W/g as its mass the hoisting stop would be a tenth shorter.
+    """
     one = stop(direction, hook_load="3000 kN", rotating_mass="450 tonne", brake_torque="170 kN*m")
     rigid, elastic = one.rigid(), one.on_line("3 GN/m", damping_ratio=0.5)
-    assert elastic.drum_distance_si == pytest.approx(rigid.distance_si, rel=5e-3)
-    assert elastic.time_si == pytest.approx(rigid.time_si, rel=5e-3)
+    # The load that swings on its line pulls the drum back a little afterwards.
+    top = int(elastic.drum_travel_si.argmax())
+    assert elastic.drum_travel_si[top] == pytest.approx(rigid.distance_si, rel=5e-3)
+    assert elastic.times_si[top] == pytest.approx(rigid.time_si, rel=5e-3)
 
 
 def test_a_block_that_stands_too_soon_falls_back_until_the_brake_holds() -> None:

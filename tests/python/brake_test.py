@@ -15,7 +15,14 @@ from scipy import integrate, optimize
 
 import ropewalk as rw
 from ropewalk import plot
-from ropewalk.errors import InadmissibleError, UnitError, UnknownEntryError, ValidityError
+from ropewalk.errors import (
+    InadmissibleError,
+    RowStatus,
+    UnitError,
+    UnknownEntryError,
+    ValidityError,
+    ValidityWarning,
+)
 from ropewalk.testing import assert_close
 
 #: Fewer calls, and no clock: the first call of a test may have to load a library.
@@ -101,9 +108,63 @@ def test_the_stop_surface_factor_is_the_integral_of_the_constant_one() -> None:
         return value / math.sqrt(math.pi)
 
     top = optimize.minimize_scalar(lambda t: -rise(t), bounds=(0.0, 1.0), method="bounded")
-    ones = ("1 W/m**2", "1 s", "1 W/m/K", "1 kg/m**3", "1 J/kg/K")
+    ones = ("1 W/m**2", "1 s", "1 W/m/K", "1 kg/m**3", "1 J/kg/K", "2 m")
     assert top.x == pytest.approx(0.5, abs=1e-4)
     assert rw.brake.surface_rise_of_stop(*ones).magnitude == pytest.approx(-top.fun, rel=1e-8)
+
+
+def _slab_rise(fourier: float) -> float:
+    """Return the face of a slab under constant flux over that of a half-space.
+
+    By the series in eigenfunctions (Carslaw and Jaeger 3.8, from memory), which knows nothing of
+    images: 1 unit each of flux, depth, conductivity and diffusivity.
+    """
+    n = np.arange(1, 400)
+    series = np.sum(np.exp(-((n * math.pi) ** 2) * fourier) / n**2)
+    slab = fourier + 1.0 / 3.0 - 2.0 / math.pi**2 * series
+    return float(slab / (2.0 * math.sqrt(fourier / math.pi)))
+
+
+def test_the_surface_formulas_end_where_the_far_side_is_felt() -> None:
+    assert _slab_rise(0.05) == pytest.approx(1.0, abs=1e-4)
+    assert 1.008 < _slab_rise(0.31) < 1.01 < _slab_rise(0.33)
+    flux = rw.Q(1.0, "W/m**2")
+    ones = ("1 W/m/K", "1 kg/m**3", "1 J/kg/K", "1 m")
+    for function, limit in ((rw.brake.surface_rise, 0.31), (rw.brake.surface_rise_of_stop, 0.57)):
+        function(flux, rw.Q(limit, "s"), *ones)
+        late = rw.Q(limit * 1.01, "s")
+        with pytest.raises(ValidityError, match="fourier_number"):
+            function(flux, late, *ones)
+        with pytest.warns(ValidityWarning, match="fourier_number"):
+            function(flux, late, *ones, outside_validity="warn")
+        values, status = function(
+            flux,
+            rw.Q([limit, 1.01 * limit], "s"),
+            *ones,
+            outside_validity="ignore",
+            return_status=True,
+        )
+        assert np.isfinite(values.magnitude).all()
+        assert status.tolist() == [0, int(RowStatus.OUTSIDE_VALIDITY)]
+
+
+def test_the_stop_in_a_slab_is_one_percent_hotter_at_its_limit() -> None:
+    """Duhamel's integral over the step response of the slab, by SciPy."""
+
+    def step(t: float) -> float:
+        return 2.0 * math.sqrt(t / math.pi) * _slab_rise(t)
+
+    def rise(t: float, whole: float) -> float:
+        # Flux 1 − τ/t_s: its first value and the steps down since.
+        down, _ = integrate.quad(step, 1e-9, t, epsabs=1e-10)
+        return step(t) - down / whole
+
+    for whole, low, high in ((0.57, 1.0095, 1.01), (0.6, 1.01, 1.02)):
+        top = optimize.minimize_scalar(
+            lambda t, whole=whole: -rise(t, whole), bounds=(0.3 * whole, whole), method="bounded"
+        )
+        half_space = 2.0 * math.sqrt(2.0) / 3.0 * math.sqrt(whole / math.pi)
+        assert low < -top.fun / half_space < high
 
 
 def test_temperature_over_a_trip_against_an_ode_solver() -> None:
@@ -285,7 +346,8 @@ def test_calipers_add_up() -> None:
 
 
 def test_lost_pressure_leaves_the_springs() -> None:
-    findings = disc().check("67.5 kN*m", rw.brake.required_factor("AISE single brake"))
+    rule = rw.brake.required_factor("Marine Order 32 winch")
+    findings = disc().check("67.5 kN*m", rule)
     assert [one.enough for one in findings] == [True, True, False]
     assert findings[-1].holds
     assert "hydraulic pressure lost" in findings[-1].state
@@ -293,6 +355,54 @@ def test_lost_pressure_leaves_the_springs() -> None:
     assert not weak.holds
     assert "DOES NOT HOLD" in str(weak)
     assert "local codes" in str(weak)
+
+
+def test_a_factor_is_compared_with_the_torque_it_refers_to() -> None:
+    rule = rw.brake.required_factor("MIL-HDBK-1038 with eddy brake")
+    assert (rule.base, rule.value) == ("motor torque", 1.5)
+    unknown = disc().check("67.5 kN*m", rule)
+    assert [one.enough for one in unknown] == [None, None, None]
+    assert "could not be computed: motor torque not given" in str(unknown[0])
+    # 220.5 kN m of service calipers against 1.5 times 150 kN m: too little, 3.3 times the load.
+    known = disc().check("67.5 kN*m", rule, motor_torque="150 kN*m")[1]
+    assert known.base_factor == pytest.approx(1.47)
+    assert (known.holds, known.enough) == (True, False)
+    # What does not hold the load is not enough, whatever the rule refers to.
+    assert disc(emergency_force="60 kN").check("67.5 kN*m", rule)[-1].enough is False
+    hoisting = rw.brake.required_factor("AISE single brake")
+    found = disc().check("50 kN*m", hoisting, hoisting_torque="60 kN*m")[-1]
+    assert (found.factor, found.base_factor) == pytest.approx((1.764, 1.47))
+    assert found.enough is False
+    with pytest.raises(InadmissibleError, match="motor_torque = 0"):
+        disc().check("67.5 kN*m", rule, motor_torque="0 kN*m")
+
+
+def test_a_band_is_held_against_its_load_both_ways() -> None:
+    band = rw.brake.BandBrake(
+        bands=2, wrap_angle="280 deg", rim_diameter="1.18 m", lining_friction=0.35, lever_ratio=40
+    )
+    helped, against = band.check("631 N", "60 kN*m", 1.5)
+    assert (helped.enough, against.holds) == (True, False)
+    # e^(0.35 · 4.8869) = 5.531, by hand.
+    assert helped.torque_si / against.torque_si == pytest.approx(5.531, rel=1e-3)
+    with pytest.raises(InadmissibleError, match="must be one value"):
+        band.check(rw.Q([600.0, 700.0], "N"), "60 kN*m", 1.5)
+
+
+def test_an_array_where_one_value_belongs_is_refused_by_name() -> None:
+    table = rw.brake.FrictionTable(rw.Q([20.0, 100.0], "degC"), [0.38, 0.36])
+    with pytest.raises(InadmissibleError, match="temperature must be one value"):
+        table.at(rw.Q([30.0, 40.0], "degC"))
+    with pytest.raises(InadmissibleError, match="lining_friction.* must be one value"):
+        disc().check("60 kN*m", 1.5, lining_friction=[0.3, 0.35])
+    brake: dict[str, Any] = {"specific_heat": "500 J/kg/K", "heat_loss": "1500 W/K"}
+    with pytest.raises(InadmissibleError, match="heated_mass must be one value"):
+        rw.brake.temperature_over_trip(
+            "1 MJ", "40 s", "9 s", heated_mass=rw.Q([1.0, 2.0], "kg"), **brake
+        )
+    brakes = rw.brake.LoweringBrakes(friction_torque="75 kN*m")
+    with pytest.raises(InadmissibleError, match=r"brake\.LoweringBrakes\.balance\(\): load_torque"):
+        brakes.balance(rw.Q([1.0, 2.0], "kN*m"))
 
 
 def test_a_table_of_friction_fades() -> None:
@@ -319,6 +429,7 @@ def test_a_reading_in_celsius_is_no_difference() -> None:
 def test_required_factors_have_sources() -> None:
     for factor in rw.brake.required_factors():
         assert factor.source
+        assert factor.base in {"load torque", "hoisting torque", "motor torque"}
         assert factor.standing in {"published", "from memory"}
     with pytest.raises(UnknownEntryError, match="OSHA"):
         rw.brake.required_factor("a rule of ours")

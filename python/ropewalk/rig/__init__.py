@@ -21,7 +21,8 @@ from ropewalk.rig.assembly import (
     Sheaves,
     load_rig,
 )
-from ropewalk.rig.brake_parts import Overtravel, RigBrake, braked_hoist
+from ropewalk.rig.brake_check import BrakeCheck
+from ropewalk.rig.brake_parts import BrakeDiscs, Overtravel, RigBrake, braked_hoist
 from ropewalk.rig.deadline_parts import DeadLine, LeverSensor
 from ropewalk.rig.drawworks_parts import DrawworksParts, hoist, trip
 from ropewalk.rig.file import RigFileError
@@ -33,6 +34,8 @@ from ropewalk.rig.sea_parts import SiteSea
 
 __all__ = [
     "Block",
+    "BrakeCheck",
+    "BrakeDiscs",
     "DeadLine",
     "DrawworksParts",
     "DrumShape",

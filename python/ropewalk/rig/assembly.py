@@ -193,17 +193,19 @@ def _assemble(file: RigFile) -> Rig:
     strings = make_strings(file.mud, file.string)
     rope = Rope(file.rope.construction, grade=file.rope.grade, diameter=Q(file.rope.diameter, "m"))
     _check_tables(file, rope)
+    drum, drawworks = make_drum(file.drum), make_drawworks(file.drawworks)
+    reeving = Reeving(
+        lines=file.reeving.lines,
+        sheave_friction=file.reeving.sheave_friction,
+        lead_sheaves=file.reeving.lead_sheaves,
+        dead_line_sheave_turns=file.reeving.dead_line_sheave_turns,
+    )
     return Rig(
         name=file.rig.name,
         site=file.rig.site,
         invented=file.rig.invented,
         rope=rope,
-        reeving=Reeving(
-            lines=file.reeving.lines,
-            sheave_friction=file.reeving.sheave_friction,
-            lead_sheaves=file.reeving.lead_sheaves,
-            dead_line_sheave_turns=file.reeving.dead_line_sheave_turns,
-        ),
+        reeving=reeving,
         crown=_sheaves(file.crown),
         block=Block(
             _sheaves(file.block),
@@ -216,13 +218,20 @@ def _assemble(file: RigFile) -> Rig:
         operations=make_operations(file.operation, strings),
         life=_life(file),
         limits=Limits(file.limits.design_factor_standard, file.limits.overpull),
-        drum=make_drum(file.drum),
+        drum=drum,
         line=make_string_up(file.line, file.reeving.lines, file.reeving.lead_sheaves),
         program=make_practice(file.program),
-        brake=make_brake(file.brake),
+        brake=make_brake(
+            file.brake,
+            reeving=reeving,
+            drum=drum,
+            drawworks=drawworks,
+            rope_diameter=rope.diameter_si,
+            sheave_diameter=0.5 * (file.crown.sheave_diameter + file.block.sheave_diameter),
+        ),
         overtravel=make_overtravel(file.overtravel),
         deadline=make_dead_line(file.deadline),
-        drawworks=make_drawworks(file.drawworks),
+        drawworks=drawworks,
         compensator=make_compensator(file.compensator),
         sea=make_sea(file.sea),
         mast=make_mast(file.mast),
