@@ -124,9 +124,10 @@ def surface_rise(
     .. math:: \Delta T = 2 q \sqrt{t / (\pi k \rho c)}
 
     As long as the heat has hardly reached the far side: valid for a Fourier number
-    :math:`k t / (\rho c d^2)` of at most 0.31, d being `conducting_depth`. A body of that depth gets
-    hotter by :math:`2\sqrt{\pi} \sum \mathrm{ierfc}(n d \sqrt{\rho c / (k t)})`, 1 % at 0.3196, so
-    the limit is derived. And for a rim that comes round so fast that each turn sees the mean flux.
+    :math:`k t / (\rho c d^2)` of at most 0.31, d being `conducting_depth`. A body of that depth
+    gets hotter by the share :math:`2\sqrt{\pi} \sum \mathrm{ierfc}(n d \sqrt{\rho c / (k t)})`,
+    1 % at 0.3196: the limit is derived. And for a rim that comes round so fast that each turn sees
+    the mean flux.
 
     Source: H. S. Carslaw and J. C. Jaeger, Conduction of Heat in Solids, 2.9, and for the body of
     finite depth 3.8 (from memory).
@@ -159,8 +160,8 @@ def surface_rise_of_stop(
     .. math:: \Delta T = \frac{2\sqrt{2}}{3\sqrt{\pi}} q_0 \sqrt{t_s / (k \rho c)}
 
     `heat_flux` is that of the first moment; the rise is largest halfway through the stop. Valid as
-    `surface_rise`, for a Fourier number :math:`k t_s / (\rho c d^2)` of at most 0.57, where a body of
-    that depth gets 1 % hotter (derived, 0.5704).
+    `surface_rise`, for a Fourier number :math:`k t_s / (\rho c d^2)` of at most 0.57, where a body
+    of that depth gets 1 % hotter (derived, 0.5704).
 
     Source: T. P. Newcomb, Transient temperatures in brake drums and linings, Proc. Instn. Mech.
     Engrs. (1958) (from memory); superposition of `surface_rise`.
@@ -315,8 +316,8 @@ class FrictionTable:
     Parameters
     ----------
     temperatures
-        Temperatures of the lining, rising, on any scale: ``rw.Q([50, 200, 350], "degC")``, or a list
-        of single ones, ``["50 degC", "200 degC"]``.
+        Temperatures of the lining, rising, on any scale: ``rw.Q([50, 200, 350], "degC")``, or a
+        list of single ones, ``["50 degC", "200 degC"]``.
     frictions
         Friction at each.
 

@@ -286,11 +286,10 @@ class BandBrake:
         motor_torque: QuantityLike | None = None,
         lining_friction: NumberLike | None = None,
     ) -> list[HoldingFinding]:
-        """Hold the brake against a load both ways: one that helps it, and one that works against it.
+        """Hold the brake against a load both ways: the load helping it, and working against it.
 
         A band rigged for the falling load is helped by it. The second finding is that of a band
-        rigged or a drum spooled the other way, or of a load that pulls the drum on in hoisting.
-        Arguments as for `torque` and `DiscBrake.check`.
+        rigged, or a drum spooled, the other way. Arguments as for `torque` and `DiscBrake.check`.
         """
         others = {"hoisting torque": hoisting_torque, "motor torque": motor_torque}
         ways = {"bands, the load helping": True, "bands, the load against them": False}

@@ -51,8 +51,8 @@ class RequiredFactor:
         Least static torque of the brake over `base`.
     base
         Torque it is divided by: ``"load torque"``, of the load at rest; ``"hoisting torque"``, of
-        hoisting it, friction of the sheaves included; ``"motor torque"``, the rated one of the motors
-        at the drum.
+        hoisting it, friction of the sheaves included; ``"motor torque"``, the rated one of the
+        motors at the drum.
     condition
         Which brake, against what load.
     source

@@ -11,12 +11,13 @@ import numpy.typing as npt
 
 from ropewalk import _core
 from ropewalk._border import NumberLike, Quantity, QuantityLike, to_one, to_quantity
+from ropewalk._brake_fall_back import FallBack, fall_back_of
 from ropewalk.errors import InadmissibleError
 
 if TYPE_CHECKING:
     from ropewalk._reeving import Reeving
 
-__all__ = ["CAUTION", "ElasticStop", "FallBack", "RigidStop", "Stop"]
+__all__ = ["CAUTION", "ElasticStop", "RigidStop", "Stop"]
 
 Direction = Literal["hoisting", "lowering"]
 Array = npt.NDArray[np.float64]
@@ -28,64 +29,6 @@ CAUTION = (
 )
 
 _WHERE = "brake.Stop"
-
-
-@dataclass(frozen=True, slots=True)
-class FallBack:
-    """What a hoisted block does after its highest point.
-
-    Friction of the sheaves is not counted on to hold it, at rest or on its way down.
-
-    Attributes
-    ----------
-    falls
-        True if the drum gives way, or the line went slack and the block drops into it. On an
-        elastic line every block swings back a little, which is no fall.
-    holds
-        True if the brake ends it, False if the block is not stopped any more.
-    distance_si, time_si
-        From the highest point to the lowest after it, m and s; infinite if nothing ends it.
-    highest_speed_si
-        Largest speed on the way down, m/s; infinite likewise.
-    """
-
-    falls: bool
-    holds: bool
-    distance_si: float
-    time_si: float
-    highest_speed_si: float
-
-    @property
-    def distance(self) -> Quantity:
-        """Way down from the highest point."""
-        return to_quantity(self.distance_si, "length")
-
-    @property
-    def time(self) -> Quantity:
-        """Time from the highest point to the lowest after it."""
-        return to_quantity(self.time_si, "time")
-
-    @property
-    def highest_speed(self) -> Quantity:
-        """Largest speed on the way down."""
-        return to_quantity(self.highest_speed_si, "speed")
-
-    def __str__(self) -> str:
-        if not self.holds:
-            return "the block falls back and the brake does not stop it"
-        if not self.falls:
-            return "the brake holds the block where it stands"
-        return (
-            f"the block falls back {self.distance_si:.2f} m in {self.time_si:.2f} s, at up to "
-            f"{self.highest_speed_si:.2f} m/s, until the brake holds it"
-        )
-
-
-def _fall_back(record: dict[str, Any] | None) -> FallBack | None:
-    if record is None:
-        return None
-    numbers = {f"{name}_si": record[name] for name in ("distance", "time", "highest_speed")}
-    return FallBack(record["falls"], record["holds"], **numbers)
 
 
 @dataclass(frozen=True, slots=True)
@@ -336,7 +279,7 @@ class Stop:
             record["stands_early"],
             record["slack"],
             **si,
-            fall_back=_fall_back(record["fall_back"]),
+            fall_back=fall_back_of(record["fall_back"]),
             holding_factor=factor,
             finding=_finding(self, record, factor),
         )
@@ -373,7 +316,7 @@ class Stop:
             time_limit=to_one(where, "time_limit", time_limit, "time"),
         )
         stops = record.pop("stops")
-        fall_back = _fall_back(record.pop("fall_back"))
+        fall_back = fall_back_of(record.pop("fall_back"))
         return ElasticStop(
             stops=stops,
             fall_back=fall_back,
@@ -410,7 +353,7 @@ def _finding(stop: Stop, record: dict[str, Any], factor: float) -> str:
         )
     if record["slack"]:
         text += "; the line goes slack, the brake slows the drum harder than gravity the block"
-    back = _fall_back(record["fall_back"])
+    back = fall_back_of(record["fall_back"])
     if back is not None and (back.falls or not back.holds):
         text += f"; {back}"
     if factor < 1.0:

@@ -32,7 +32,9 @@ def stopping_envelope(
     power_lost: bool = True,
     layers: Sequence[int] | None = None,
 ) -> xr.Dataset:
-    """Stopping distances over loads, layers and speeds.
+    """Stopping distances over loads, layers and speeds, each stop within its layer.
+
+    `check_campaign` goes through the layers that end on the way.
 
     Parameters
     ----------

@@ -61,7 +61,7 @@ class BrakedHoist:
     ... )
     >>> a = hoist.deceleration("hoisting", "46 kip", "31 m")
     >>> print(f"{a.magnitude:.2f} m/s2")
-    2.86 m/s2
+    2.85 m/s2
     """
 
     drum: Drum

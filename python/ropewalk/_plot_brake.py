@@ -83,8 +83,8 @@ def brake_torque_by_speed(
                 if one.stable is stable and one.rotation <= highest
             ]
             if at:
-                dots = {"color": _INK, "markerfacecolor": face, "label": text}
-                ax.plot(at, [height] * len(at), "o", **dots)
+                heights = [height] * len(at)
+                ax.plot(at, heights, "o", color=_INK, markerfacecolor=face, label=text)
         ax.legend(frameon=False)
     ax.set_xlabel(f"drum speed [{speed_unit}]")
     ax.set_ylabel(f"torque at the drum [{torque_unit}]")

@@ -23,6 +23,7 @@ from ropewalk._brake_deceleration import (
     stop_tension_factor,
     sudden_stop_factor,
 )
+from ropewalk._brake_fall_back import FallBack
 from ropewalk._brake_finding import HoldingFinding
 from ropewalk._brake_friction import (
     band_lever_tension,
@@ -54,7 +55,7 @@ from ropewalk._brake_required import (
     required_factor,
     required_factors,
 )
-from ropewalk._brake_stop import ElasticStop, FallBack, RigidStop, Stop
+from ropewalk._brake_stop import ElasticStop, RigidStop, Stop
 
 __all__ = [
     "BalanceSpeed",

@@ -373,6 +373,6 @@ def test_a_rig_file_may_have_motors_that_brake_a_band_and_warm_discs(tmp_path: P
     assert trip.highest.m_as("K") < 10e6 / (2400 * 500)
     with pytest.raises(rw.rig.RigFileError, match="FrictionTable"):
         rig_with(tmp_path, ('"20 degC", "150 degC"', '"150 degC", "20 degC"'))
+    bare = rig_with(tmp_path, ("fade = {", "# fade = {"))
     with pytest.raises(rw.rig.RigFileError, match=r"needs \[brake.fade\]"):
-        bare = rig_with(tmp_path, ("fade = {", "# fade = {"))
         bare.brake.check(bare, "900 kN", lining_temperature="300 degC")

@@ -22,7 +22,8 @@ from ropewalk.rig.assembly import (
     load_rig,
 )
 from ropewalk.rig.brake_check import BrakeCheck
-from ropewalk.rig.brake_parts import BrakeDiscs, Overtravel, RigBrake, braked_hoist
+from ropewalk.rig.brake_discs import BrakeDiscs
+from ropewalk.rig.brake_parts import Overtravel, RigBrake, braked_hoist
 from ropewalk.rig.deadline_parts import DeadLine, LeverSensor
 from ropewalk.rig.drawworks_parts import DrawworksParts, hoist, trip
 from ropewalk.rig.file import RigFileError

@@ -27,8 +27,8 @@ class BrakeCheck:
     load_torque, hoisting_torque
         Torque of the load at the drum at rest, and of hoisting it, N·m.
     motor_torque
-        Rated torque of the motors at the drum in the gear that has most of it, losses left out, N·m;
-        None if the rig file does not say.
+        Rated torque of the motors at the drum in the gear that has most of it, losses left out,
+        N·m; None if the rig file does not say.
     required
         The factor asked for.
     findings

@@ -5,110 +5,26 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
-from ropewalk.errors import InadmissibleError, RopewalkError
+from ropewalk.errors import RopewalkError
 from ropewalk.rig.brake_check import BrakeCheck, check_brake
+from ropewalk.rig.brake_discs import BrakeDiscs, make_discs
 from ropewalk.rig.file import RigFileError
 
 if TYPE_CHECKING:
     from ropewalk._reeving import Reeving
-    from ropewalk._units import Quantity, QuantityLike
+    from ropewalk._units import QuantityLike
     from ropewalk.brake import (
         BandBrake,
         DiscBrake,
         FrictionTable,
         LoweringBrakes,
         RequiredFactor,
-        TripTemperature,
     )
     from ropewalk.overtravel import BrakedHoist, Device, OvertravelCheck
     from ropewalk.rig.assembly import Rig
-    from ropewalk.rig.brake_sections import BrakeSection, HeatSection, OvertravelSection
+    from ropewalk.rig.brake_sections import BrakeSection, OvertravelSection
     from ropewalk.rig.drawworks_parts import DrawworksParts
     from ropewalk.rig.line_parts import DrumShape
-
-
-@dataclass(frozen=True, slots=True)
-class BrakeDiscs:
-    """The discs as bodies that are heated and cool; numbers in SI.
-
-    Attributes
-    ----------
-    mass, thickness, rubbed_area
-        Of all discs together, kg; of one between its rubbed faces, m; of all faces, m².
-    specific_heat, conductivity, density
-        Of their material.
-    heat_loss
-        Heat they give off per time and kelvin above the surroundings, W/K.
-    """
-
-    mass: float
-    thickness: float
-    rubbed_area: float
-    specific_heat: float
-    conductivity: float
-    density: float
-    heat_loss: float
-
-    def over_trip(
-        self,
-        heat: QuantityLike,
-        lowering_time: QuantityLike,
-        rest_time: QuantityLike,
-        *,
-        first_rise: QuantityLike = "0 K",
-    ) -> TripTemperature:
-        """Rise of temperature of the discs over a trip; see `ropewalk.brake.temperature_over_trip`.
-
-        Parameters
-        ----------
-        heat, lowering_time, rest_time, first_rise
-            As there.
-        """
-        from ropewalk._units import Q
-        from ropewalk.brake import temperature_over_trip
-
-        return temperature_over_trip(
-            heat,
-            lowering_time,
-            rest_time,
-            heated_mass=Q(self.mass, "kg"),
-            specific_heat=Q(self.specific_heat, "J/kg/K"),
-            heat_loss=Q(self.heat_loss, "W/K"),
-            first_rise=first_rise,
-        )
-
-    def of_stop(self, heat: QuantityLike, braking_time: QuantityLike) -> Quantity:
-        """Largest rise of the rubbed faces in an even stop; `ropewalk.brake.surface_rise_of_stop`.
-
-        The heat goes evenly into all faces, each of which heats its half of the disc.
-
-        Parameters
-        ----------
-        heat
-            Heat of the stop that the discs take.
-        braking_time
-            Time of braking.
-        """
-        from ropewalk._border import to_one
-        from ropewalk._units import Q
-        from ropewalk.brake import surface_rise_of_stop
-
-        where = "rig.BrakeDiscs.of_stop"
-        energy = to_one(where, "heat", heat, "energy")
-        time = to_one(where, "braking_time", braking_time, "time")
-        if not 0.0 < time <= 1e5:
-            text = f"braking_time = {time:g} s is outside (0, 1e+05] s (ropewalk's guard)"
-            raise InadmissibleError(f"{where}(): {text}", where, "braking_time")
-        # The flux falls evenly to nothing: it begins at twice its mean.
-        flux = 2.0 * energy / (self.rubbed_area * time)
-        return surface_rise_of_stop(
-            Q(flux, "W/m**2"),
-            Q(time, "s"),
-            Q(self.conductivity, "W/m/K"),
-            Q(self.density, "kg/m**3"),
-            Q(self.specific_heat, "J/kg/K"),
-            Q(0.5 * self.thickness, "m"),
-        )
 
 
 @dataclass(frozen=True, slots=True)
@@ -120,7 +36,7 @@ class RigBrake:
     disc
         The disc brake.
     auxiliary
-        What else brakes a load that is lowered, eddy-current brake and motors; None if nothing does.
+        What else brakes a load that is lowered, eddy-current brake and motors; None if nothing.
     band, lever_force
         A band brake beside the discs, and the force on its lever that is counted on, N; None if
         there is none.
@@ -154,8 +70,8 @@ class RigBrake:
         """Hold the brake against a load at rest, against the factor asked for.
 
         The block is at its highest, where the rope lies in the outermost layer it works in. All
-        calipers, the service calipers alone, the emergency calipers alone as when hydraulic pressure
-        is lost, and a band brake both ways.
+        calipers, the service calipers alone, the emergency calipers alone as when hydraulic
+        pressure is lost, and a band brake both ways.
 
         Parameters
         ----------
@@ -328,20 +244,6 @@ def _auxiliary(section: BrakeSection) -> LoweringBrakes | None:
     return LoweringBrakes(**given) if given else None
 
 
-def _discs(section: HeatSection | None) -> BrakeDiscs | None:
-    if section is None:
-        return None
-    return BrakeDiscs(
-        mass=section.disc_mass,
-        thickness=section.disc_thickness,
-        rubbed_area=section.rubbed_area,
-        specific_heat=section.specific_heat,
-        conductivity=section.conductivity,
-        density=section.density,
-        heat_loss=section.heat_loss,
-    )
-
-
 def make_brake(
     section: BrakeSection | None,
     *,
@@ -386,7 +288,7 @@ def make_brake(
             ),
             lever_force=None if band is None else band.lever_force,
             fade=None if fade is None else FrictionTable(fade.temperatures, fade.frictions),
-            discs=_discs(section.heat),
+            discs=make_discs(section.heat),
         )
     except RopewalkError as error:
         raise RigFileError(f"brake: {error}") from error
