@@ -28,6 +28,7 @@ py::dict required_record(const brake::RequiredFactor& row) {
   record["standard"] = std::string(row.standard);
   record["edition"] = std::string(row.edition);
   record["value"] = to_si(row.value);
+  record["base"] = std::string(row.base);
   record["condition"] = std::string(row.condition);
   record["source"] = citation(row.provenance.source);
   record["standing"] = std::string(row.provenance.standing);
@@ -54,14 +55,19 @@ py::object speed_or_none(const std::optional<AngularVelocity>& speed) {
 py::dict balance_record(const SiArgument& eddy_peak_torque, const SiArgument& critical_speed,
                         const SiArgument& motor_torque_limit, const SiArgument& motor_power_limit,
                         const SiArgument& friction_torque, const SiArgument& load_torque) {
-  constexpr std::string_view where = "brake.lowering_balance";
+  constexpr std::string_view where = "brake.LoweringBrakes.balance";
   const brake::LoweringBalance found =
-      lowering_balance(lowering_brakes(where, eddy_peak_torque, critical_speed, motor_torque_limit,
-                                       motor_power_limit, friction_torque),
+      lowering_balance(lowering_brakes("brake.LoweringBrakes", eddy_peak_torque, critical_speed,
+                                       motor_torque_limit, motor_power_limit, friction_torque),
                        brake_argument<Torque>(where, "load_torque", load_torque));
-  constexpr std::array<const char*, 3> names{"held", "stable", "runaway"};
+  constexpr std::array<const char*, 4> names{"held", "held by motor", "stable", "runaway"};
+  std::vector<std::pair<double, bool>> speeds;
+  for (const brake::BalanceSpeed& one : found.speeds) {
+    speeds.emplace_back(to_si(one.rotation), one.stable);
+  }
   py::dict record;
   record["state"] = names[static_cast<std::size_t>(found.state)];
+  record["speeds"] = speeds;
   record["stable"] = speed_or_none(found.stable);
   record["unstable"] = speed_or_none(found.unstable);
   record["largest_load"] = to_si(found.largest_load);
@@ -73,7 +79,7 @@ brake::Stop stop_of(const std::string& direction, const SiArgument& travel_speed
                     const SiArgument& delay_force, const SiArgument& brake_force,
                     const SiArgument& delay, const SiArgument& build_up,
                     const SiArgument& rotating_mass) {
-  constexpr std::string_view where = "brake.stop";
+  constexpr std::string_view where = "brake.Stop";
   return {.direction = brake::stop_direction_named(direction),
           .speed = brake_argument<Speed>(where, "travel_speed", travel_speed),
           .hook_load = brake_argument<Force>(where, "hook_load", hook_load),
@@ -85,14 +91,27 @@ brake::Stop stop_of(const std::string& direction, const SiArgument& travel_speed
           .rotating_mass = brake_argument<Mass>(where, "rotating_mass", rotating_mass)};
 }
 
+py::object fall_back_record(const std::optional<brake::FallBack>& found) {
+  if (!found) return py::none();
+  py::dict record;
+  record["falls"] = found->falls;
+  record["holds"] = found->holds;
+  record["distance"] = to_si(found->distance);
+  record["time"] = to_si(found->time);
+  record["highest_speed"] = to_si(found->highest_speed);
+  return record;
+}
+
 py::dict rigid_record(const brake::RigidStop& found) {
   py::dict record;
   record["stops"] = found.stops;
-  record["runs_back"] = found.runs_back;
+  record["stands_early"] = found.stands_early;
+  record["slack"] = found.slack;
   record["time"] = to_si(found.time);
   record["distance"] = to_si(found.distance);
   record["highest_speed"] = to_si(found.highest_speed);
   record["deceleration"] = to_si(found.deceleration);
+  record["fall_back"] = fall_back_record(found.fall_back);
   return record;
 }
 
@@ -108,6 +127,7 @@ py::dict elastic_record(const brake::ElasticStop& found) {
   record["block_distance"] = to_si(found.block_distance);
   record["peak"] = to_si(found.peak);
   record["least"] = to_si(found.least);
+  record["fall_back"] = fall_back_record(found.fall_back);
   record["times"] = brake_column(found.times);
   record["drum_travel"] = brake_column(found.drum_travel);
   record["block_travel"] = brake_column(found.block_travel);
@@ -150,7 +170,7 @@ std::pair<py::array_t<double>, py::array_t<double>> temperature_rows(
 /// Friction by a table of the caller's over temperature; never beyond the table.
 double friction_at(const std::vector<double>& temperatures, const std::vector<double>& frictions,
                    double temperature) {
-  constexpr std::string_view where = "brake.friction_at";
+  constexpr std::string_view where = "brake.FrictionTable.at";
   const Curve curve("friction over temperature", temperatures, frictions, Paper::linear);
   const std::optional<double> friction = curve.at(temperature);
   if (!friction) {
@@ -166,7 +186,8 @@ void bind_brake_balance(py::module_& m) {
   m.def("lowering_balance", &balance_record, py::arg("eddy_peak_torque"), py::arg("critical_speed"),
         py::arg("motor_torque_limit"), py::arg("motor_power_limit"), py::arg("friction_torque"),
         py::arg("load_torque"),
-        "State, stable and unstable speed [rad/s] of a load lowered on its brakes, and the "
+        "State, speeds [rad/s] with their stability, first stable and unstable speed of a load "
+        "lowered on its brakes, and the "
         "largest load torque [N*m] they take.");
   m.def("temperature_over_trip", &temperature_rows, py::arg("heated_mass"),
         py::arg("specific_heat"), py::arg("heat_loss"), py::arg("first_rise"), py::arg("heat"),
@@ -209,7 +230,7 @@ void bind_brake_stop(py::module_& m) {
          const SiArgument& delay, const SiArgument& build_up, const SiArgument& rotating_mass,
          const SiArgument& line_stiffness, const SiArgument& damping_ratio,
          const SiArgument& time_limit) {
-        constexpr std::string_view where = "brake.stop";
+        constexpr std::string_view where = "brake.Stop.on_line";
         return elastic_record(brake::elastic_stop(
             stop_of(direction, speed, hook_load, drum_load, delay_force, brake_force, delay,
                     build_up, rotating_mass),

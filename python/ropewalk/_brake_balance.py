@@ -12,12 +12,33 @@ from ropewalk._border import Quantity, QuantityLike, to_one, to_quantity, to_si
 from ropewalk._brake_stop import CAUTION
 from ropewalk.errors import InadmissibleError
 
-__all__ = ["LoweringBalance", "LoweringBrakes"]
+__all__ = ["BalanceSpeed", "LoweringBalance", "LoweringBrakes"]
 
 _WHERE = "brake.LoweringBrakes"
 
 #: Stands for the speed or power of a brake that is not there; its torque is zero anyway.
 _ABSENT = 1.0
+
+
+@dataclass(frozen=True, slots=True)
+class BalanceSpeed:
+    """A drum speed at which brakes and load are in balance.
+
+    Attributes
+    ----------
+    rotation_si
+        The speed, rad/s.
+    stable
+        True if a load a little faster or slower comes back to it, False if it goes away from it.
+    """
+
+    rotation_si: float
+    stable: bool
+
+    @property
+    def rotation(self) -> Quantity:
+        """The speed of the drum."""
+        return to_quantity(self.rotation_si, "angular_velocity")
 
 
 @dataclass(frozen=True, slots=True)
@@ -27,23 +48,28 @@ class LoweringBalance:
     Attributes
     ----------
     state
-        ``"held"``: the torque at rest is enough, the load does not move; ``"stable"``: from rest
+        ``"held"``: friction is enough, the load does not move; ``"held by motor"``: at rest it does
+        not move while drive and control pull, which is no hold by a brake; ``"stable"``: from rest
         it settles at a speed; ``"runaway"``: the brakes are stronger than the load at no speed.
     load_torque_si
         Torque of the load at the drum, N·m.
+    speeds
+        Every speed of balance, rising. Between two of them the load moves to the stable one; faster
+        than the last, if that is unstable, it runs away.
     stable_si
-        Drum speed at which the load settles, rad/s, or None.
+        Drum speed at which the load settles from rest, rad/s, or None.
     unstable_si
-        Drum speed above which it runs away, rad/s; None if it is caught from any speed, or from
-        none.
+        First drum speed above which it gains speed, rad/s, to the next stable one or without end;
+        None if it is caught from any speed, or from none.
     largest_load_si
         Largest torque of the brakes at any speed, N·m: a heavier load runs away.
     finding
         What was found, in words, with its numbers.
     """
 
-    state: Literal["held", "stable", "runaway"]
+    state: Literal["held", "held by motor", "stable", "runaway"]
     load_torque_si: float
+    speeds: tuple[BalanceSpeed, ...]
     stable_si: float | None
     unstable_si: float | None
     largest_load_si: float
@@ -56,15 +82,22 @@ class LoweringBalance:
 
     @property
     def stable(self) -> Quantity | None:
-        """Drum speed at which the load settles."""
+        """Drum speed at which the load settles from rest."""
         return None if self.stable_si is None else to_quantity(self.stable_si, "angular_velocity")
 
     @property
     def unstable(self) -> Quantity | None:
-        """Drum speed above which the load runs away."""
+        """First drum speed above which the load gains speed."""
         return (
             None if self.unstable_si is None else to_quantity(self.unstable_si, "angular_velocity")
         )
+
+    @property
+    def runs_away_above(self) -> Quantity | None:
+        """Drum speed above which the load gains speed without end, None if from none or any."""
+        if not self.speeds or self.speeds[-1].stable:
+            return None
+        return self.speeds[-1].rotation
 
     @property
     def largest_load(self) -> Quantity:
@@ -163,7 +196,7 @@ class LoweringBrakes:
         load_torque
             Torque of the load at the drum: fast-line tension of lowering times rope radius.
         """
-        load = _one("load_torque", load_torque, "torque", 0.0)
+        load = to_one(f"{_WHERE}.balance", "load_torque", load_torque, "torque")
         record = _core.brake.lowering_balance(
             self.eddy_peak_torque_si,
             self.critical_speed_si,
@@ -175,6 +208,7 @@ class LoweringBrakes:
         return LoweringBalance(
             state=record["state"],
             load_torque_si=load,
+            speeds=tuple(BalanceSpeed(*one) for one in record["speeds"]),
             stable_si=record["stable"],
             unstable_si=record["unstable"],
             largest_load_si=record["largest_load"],
@@ -210,8 +244,19 @@ def _finding(record: dict[str, Any], load: float) -> str:
         )
     if record["state"] == "held":
         text = "is held at rest"
+    elif record["state"] == "held by motor":
+        text = (
+            "stands at rest only while the motors pull; no brake holds it, and it falls when drive "
+            "or control fails"
+        )
     else:
         text = f"settles at {record['stable'] * rpm:.1f} rpm of the drum"
-    if record["unstable"] is not None:
-        text += f"; above {record['unstable'] * rpm:.1f} rpm it runs away"
+    speeds = record["speeds"]
+    for k, (rotation, stable) in enumerate(speeds):
+        if stable:
+            continue
+        then = "it runs away"
+        if k + 1 < len(speeds):
+            then = f"it gains speed up to {speeds[k + 1][0] * rpm:.1f} rpm"
+        text += f"; above {rotation * rpm:.1f} rpm {then}"
     return text

@@ -30,7 +30,8 @@ def lowering_deceleration(
 
     The friction of the sheaves helps: `load_torque` is the fast-line tension of lowering times the
     radius. `equivalent_mass` is the load and all that turns as one mass at the hook, where a moment
-    of inertia J at the drum shaft counts as :math:`J (N/R)^2`.
+    of inertia J at the drum shaft counts as :math:`J (N/R)^2` and the load as the drum feels it,
+    :math:`T_L N / (R g)`: friction of the sheaves acts on its inertia as on its weight.
 
     Source: Newton's second law.
 
@@ -56,12 +57,13 @@ def hoisting_deceleration(
     return_status: bool = False,
     threads: int = 1,
 ) -> Quantity:
-    """Deceleration of a block that is hoisted, drive off and brake fully on: the load brakes too.
+    r"""Deceleration of a block that is hoisted, drive off and brake fully on: the load brakes too.
 
-    .. math:: a = (T_b + T_L) N / (R M)
+    .. math:: a = \min(g, (T_b + T_L) N / (R M))
 
-    Above gravity the load would rise on by itself: the line goes slack. Symbols and source as for
-    `lowering_deceleration`.
+    No line pushes a block down: where the result is standard gravity the brake slows the drum
+    harder, the line goes slack and the block coasts up as if thrown. `Stop` says how far, and what
+    follows when it falls back. Symbols and source as for `lowering_deceleration`.
 
     Examples
     --------

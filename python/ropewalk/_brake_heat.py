@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import dataclass
 from typing import Any
 
@@ -9,7 +10,7 @@ import numpy as np
 import numpy.typing as npt
 
 from ropewalk import _core
-from ropewalk._border import arguments, to_one, to_quantity, to_si
+from ropewalk._border import to_one, to_quantity, to_si
 from ropewalk._face import NumberLike, Policy, Quantity, QuantityLike, face
 from ropewalk._units import read_text
 from ropewalk.errors import InadmissibleError, UnitError
@@ -112,6 +113,7 @@ def surface_rise(
     conductivity: QuantityLike,
     solid_density: QuantityLike,
     specific_heat: QuantityLike,
+    conducting_depth: QuantityLike,
     *,
     outside_validity: Policy = "raise",
     return_status: bool = False,
@@ -121,14 +123,19 @@ def surface_rise(
 
     .. math:: \Delta T = 2 q \sqrt{t / (\pi k \rho c)}
 
-    As long as the heat has not reached the far side, and for a rim that comes round so fast that
-    each turn sees the mean flux. Source: H. S. Carslaw and J. C. Jaeger, Conduction of Heat in
-    Solids, 2.9.
+    As long as the heat has hardly reached the far side: valid for a Fourier number
+    :math:`k t / (\rho c d^2)` of at most 0.31, d being `conducting_depth`. A body of that depth
+    gets hotter by the share :math:`2\sqrt{\pi} \sum \mathrm{ierfc}(n d \sqrt{\rho c / (k t)})`,
+    1 % at 0.3196: the limit is derived. And for a rim that comes round so fast that each turn sees
+    the mean flux.
+
+    Source: H. S. Carslaw and J. C. Jaeger, Conduction of Heat in Solids, 2.9, and for the body of
+    finite depth 3.8 (from memory).
 
     Examples
     --------
     >>> import ropewalk as rw
-    >>> steel = ("50 W/m/K", "7850 kg/m**3", "480 J/kg/K")
+    >>> steel = ("50 W/m/K", "7850 kg/m**3", "480 J/kg/K", "38 mm")
     >>> print(f"{rw.brake.surface_rise('5 MW/m**2', '3 s', *steel).magnitude:.1f} K")
     711.9 K
     """
@@ -142,6 +149,7 @@ def surface_rise_of_stop(
     conductivity: QuantityLike,
     solid_density: QuantityLike,
     specific_heat: QuantityLike,
+    conducting_depth: QuantityLike,
     *,
     outside_validity: Policy = "raise",
     return_status: bool = False,
@@ -151,7 +159,9 @@ def surface_rise_of_stop(
 
     .. math:: \Delta T = \frac{2\sqrt{2}}{3\sqrt{\pi}} q_0 \sqrt{t_s / (k \rho c)}
 
-    `heat_flux` is that of the first moment; the rise is largest halfway through the stop.
+    `heat_flux` is that of the first moment; the rise is largest halfway through the stop. Valid as
+    `surface_rise`, for a Fourier number :math:`k t_s / (\rho c d^2)` of at most 0.57, where a body
+    of that depth gets 1 % hotter (derived, 0.5704).
 
     Source: T. P. Newcomb, Transient temperatures in brake drums and linings, Proc. Instn. Mech.
     Engrs. (1958) (from memory); superposition of `surface_rise`.
@@ -159,7 +169,7 @@ def surface_rise_of_stop(
     Examples
     --------
     >>> import ropewalk as rw
-    >>> steel = ("50 W/m/K", "7850 kg/m**3", "480 J/kg/K")
+    >>> steel = ("50 W/m/K", "7850 kg/m**3", "480 J/kg/K", "38 mm")
     >>> print(f"{rw.brake.surface_rise_of_stop('5 MW/m**2', '3 s', *steel).magnitude:.1f} K")
     335.6 K
     """
@@ -276,9 +286,9 @@ def temperature_over_trip(
     218 K above the surroundings
     """
     where = "brake.temperature_over_trip"
-    mass, heat_capacity, loss = arguments(
-        where, heated_mass=heated_mass, specific_heat=specific_heat, heat_loss=heat_loss
-    )
+    mass = to_one(where, "heated_mass", heated_mass, "mass")
+    heat_capacity = to_one(where, "specific_heat", specific_heat, "specific_heat")
+    loss = to_one(where, "heat_loss", heat_loss, "heat_loss")
     first = to_one(where, "first_rise", first_rise, "temperature")
     stands = to_si(where, "heat", heat, "energy")
     if not np.size(stands):
@@ -306,7 +316,8 @@ class FrictionTable:
     Parameters
     ----------
     temperatures
-        Temperatures of the lining, rising, on any scale: ``rw.Q([50, 200, 350], "degC")``.
+        Temperatures of the lining, rising, on any scale: ``rw.Q([50, 200, 350], "degC")``, or a
+        list of single ones, ``["50 degC", "200 degC"]``.
     frictions
         Friction at each.
 
@@ -335,7 +346,9 @@ class FrictionTable:
     temperatures_si: tuple[float, ...]
     frictions: tuple[float, ...]
 
-    def __init__(self, temperatures: QuantityLike, frictions: NumberLike) -> None:
+    def __init__(
+        self, temperatures: QuantityLike | Sequence[QuantityLike], frictions: NumberLike
+    ) -> None:
         where = "brake.FrictionTable"
         kelvin = np.atleast_1d(_absolute(where, "temperatures", temperatures))
         numbers = np.atleast_1d(to_si(where, "frictions", frictions, "number"))
@@ -357,7 +370,11 @@ class FrictionTable:
         ValidityError
             Outside the table.
         """
-        kelvin = _absolute("brake.FrictionTable.at", "temperature", temperature)
+        where = "brake.FrictionTable.at"
+        kelvin = _absolute(where, "temperature", temperature)
+        if kelvin.ndim:
+            text = f"temperature must be one value, got an array of shape {kelvin.shape}"
+            raise InadmissibleError(f"{where}(): {text}", where, "temperature")
         return float(
             _core.brake.friction_at(list(self.temperatures_si), list(self.frictions), float(kelvin))
         )
@@ -365,6 +382,8 @@ class FrictionTable:
 
 def _absolute(where: str, name: str, value: Any) -> Any:
     """Kelvin of a temperature on any scale: the one place that takes a reading in °C or °F."""
+    if isinstance(value, (list, tuple)):
+        return np.array([float(_absolute(where, name, one)) for one in value])
     try:
         if isinstance(value, str):
             number, unit = read_text(value)

@@ -1,10 +1,8 @@
-"""What a brake holds: the classes `DiscBrake` and `BandBrake`, and their findings."""
+"""What a brake holds: the classes `DiscBrake` and `BandBrake`."""
 
 from __future__ import annotations
 
-import math
 from dataclasses import dataclass
-from typing import Any
 
 import numpy as np
 
@@ -18,51 +16,11 @@ from ropewalk._border import (
     to_quantity,
     to_si,
 )
+from ropewalk._brake_finding import HoldingFinding, held
 from ropewalk._brake_required import RequiredFactor
-from ropewalk._brake_stop import CAUTION
 from ropewalk.errors import InadmissibleError
 
-__all__ = ["BandBrake", "DiscBrake", "HoldingFinding"]
-
-
-@dataclass(frozen=True, slots=True)
-class HoldingFinding:
-    """Whether a brake in one state holds its load with the factor asked for.
-
-    Attributes
-    ----------
-    state
-        Which part of the brake acts.
-    torque_si
-        Its torque, N·m.
-    factor
-        Torque over that of the load.
-    required
-        Factor asked for.
-    holds
-        The load at all: factor at least 1.
-    enough
-        Factor at least as required.
-    """
-
-    state: str
-    torque_si: float
-    factor: float
-    required: float
-    holds: bool
-    enough: bool
-
-    @property
-    def torque(self) -> Quantity:
-        """Torque of the brake in this state."""
-        return to_quantity(self.torque_si, "torque")
-
-    def __str__(self) -> str:
-        verdict = "enough" if self.enough else "too little" if self.holds else "DOES NOT HOLD"
-        return (
-            f"{self.state}: {self.torque_si / 1e3:.1f} kN*m, {self.factor:.2f} times the load, "
-            f"{self.required:.2f} asked for: {verdict}\n{CAUTION}"
-        )
+__all__ = ["BandBrake", "DiscBrake"]
 
 
 @dataclass(frozen=True, init=False, slots=True)
@@ -185,16 +143,25 @@ class DiscBrake:
         load_torque: QuantityLike,
         required: RequiredFactor | NumberLike,
         *,
+        hoisting_torque: QuantityLike | None = None,
+        motor_torque: QuantityLike | None = None,
         lining_friction: NumberLike | None = None,
     ) -> list[HoldingFinding]:
         """Hold the brake against a load: whole, by service calipers, by springs alone.
+
+        A rule may refer its factor to another torque than that of the load at rest, its `base`. If
+        that is not given, the finding says so instead of comparing with the wrong one.
 
         Parameters
         ----------
         load_torque
             Torque of the load at the drum, at rest.
         required
-            Factor asked for, from `required_factor` or your own.
+            Factor asked for, from `required_factor`, or your own, of the load at rest.
+        hoisting_torque
+            Torque of hoisting the load at the drum, friction of the sheaves included.
+        motor_torque
+            Rated torque of the motors at the drum.
         lining_friction
             As for `torque`.
         """
@@ -203,13 +170,15 @@ class DiscBrake:
             "service calipers alone": {"emergency": False},
             "emergency calipers alone (hydraulic pressure lost)": {"service": False},
         }
+        others = {"hoisting torque": hoisting_torque, "motor torque": motor_torque}
         return [
-            _held(
+            held(
                 "brake.DiscBrake.check",
                 state,
                 self.torque(**acting, lining_friction=lining_friction),
                 load_torque,
                 required,
+                others,
             )
             for state, acting in states.items()
         ]
@@ -313,26 +282,25 @@ class BandBrake:
         load_torque: QuantityLike,
         required: RequiredFactor | NumberLike,
         *,
+        hoisting_torque: QuantityLike | None = None,
+        motor_torque: QuantityLike | None = None,
         lining_friction: NumberLike | None = None,
-    ) -> HoldingFinding:
-        """Hold the brake against a falling load that helps it; arguments as for `torque`."""
-        torque = self.torque(lever_force, lining_friction=lining_friction)
-        return _held("brake.BandBrake.check", "bands", torque, load_torque, required)
+    ) -> list[HoldingFinding]:
+        """Hold the brake against a load both ways: the load helping it, and working against it.
 
-
-def _held(
-    where: str, state: str, torque: Quantity, load_torque: Any, required: RequiredFactor | Any
-) -> HoldingFinding:
-    asked = (
-        required.value
-        if isinstance(required, RequiredFactor)
-        else to_one(where, "required", required, "number")
-    )
-    if not 0.0 < asked < math.inf:
-        text = f"required = {asked:g} must be positive and finite (definition)"
-        raise InadmissibleError(f"{where}(): {text}", where, "required")
-    load = to_one(where, "load_torque", load_torque, "torque")
-    factor = float(_core.brake.holding_factor(torque.magnitude, load))
-    return HoldingFinding(
-        state, float(torque.magnitude), factor, asked, factor >= 1.0, factor >= asked
-    )
+        A band rigged for the falling load is helped by it. The second finding is that of a band
+        rigged, or a drum spooled, the other way. Arguments as for `torque` and `DiscBrake.check`.
+        """
+        others = {"hoisting torque": hoisting_torque, "motor torque": motor_torque}
+        ways = {"bands, the load helping": True, "bands, the load against them": False}
+        return [
+            held(
+                "brake.BandBrake.check",
+                state,
+                self.torque(lever_force, helped=helped, lining_friction=lining_friction),
+                load_torque,
+                required,
+                others,
+            )
+            for state, helped in ways.items()
+        ]

@@ -48,7 +48,11 @@ class RequiredFactor:
     standard, edition
         Regulation or publication.
     value
-        Least static torque of the brake over the torque of the load.
+        Least static torque of the brake over `base`.
+    base
+        Torque it is divided by: ``"load torque"``, of the load at rest; ``"hoisting torque"``, of
+        hoisting it, friction of the sheaves included; ``"motor torque"``, the rated one of the
+        motors at the drum.
     condition
         Which brake, against what load.
     source
@@ -61,6 +65,7 @@ class RequiredFactor:
     standard: str
     edition: str
     value: float
+    base: str
     condition: str
     source: str
     standing: str

@@ -10,7 +10,8 @@ import numpy as np
 import numpy.typing as npt
 
 from ropewalk import _core
-from ropewalk._border import NumberLike, Quantity, QuantityLike, to_one, to_quantity, to_si
+from ropewalk._border import NumberLike, Quantity, QuantityLike, to_one, to_quantity
+from ropewalk._brake_fall_back import FallBack, fall_back_of
 from ropewalk.errors import InadmissibleError
 
 if TYPE_CHECKING:
@@ -38,14 +39,22 @@ class RigidStop:
     ----------
     stops
         False if the brake is weaker than the load: it goes on.
-    runs_back
-        True if the block, hoisted, stands before the brake can hold it: it falls back first.
+    stands_early
+        True if the torque of the delay brought a lowered block to rest before the brake began. That
+        is no stop: it is gone when the brake begins, and the load moves on until that holds it.
+    slack
+        True if a hoisted block slows by gravity alone, the brake slowing the drum harder: the line
+        goes slack.
     time_si, distance_si
-        Until standstill, s and m; infinite if there is none.
+        Until standstill, hoisting to the highest point, s and m; infinite if there is none.
     highest_speed_si
         Largest speed on the way, m/s; infinite if the load gains speed without end.
     deceleration_si
-        With the brake fully on, m/s²; negative if the load gains speed.
+        With the brake fully on, m/s²; negative if the load gains speed. Hoisting, gravity at most.
+    fall_back
+        What a hoisted block does after its highest point; None of a lowered one. A block that drops
+        into a slack line takes the drum along, impulse for impulse; how hard the line then pulls,
+        `Stop.on_line` says.
     holding_factor
         Torque of the brake over that of the load.
     finding
@@ -53,11 +62,13 @@ class RigidStop:
     """
 
     stops: bool
-    runs_back: bool
+    stands_early: bool
+    slack: bool
     time_si: float
     distance_si: float
     highest_speed_si: float
     deceleration_si: float
+    fall_back: FallBack | None
     holding_factor: float
     finding: str
 
@@ -103,6 +114,8 @@ class ElasticStop:
         Largest over static load.
     slack
         True if the line went slack.
+    fall_back
+        What a hoisted block does after its highest point; None of a lowered one.
     times_si, drum_travel_si, block_travel_si, drum_speed_si, block_speed_si, hook_force_si
         The course, one value per step.
     """
@@ -115,6 +128,7 @@ class ElasticStop:
     least_si: float
     peak_factor: float
     slack: bool
+    fall_back: FallBack | None
     times_si: Array
     drum_travel_si: Array
     block_travel_si: Array
@@ -148,7 +162,9 @@ class Stop:
 
     Until the brake begins, `delay_torque` acts at the drum: the auxiliary brake or motor that kept
     the speed; None, just what keeps it. With ``"0 N*m"`` nothing does, as when power is lost
-    while lowering: the load gains speed until the brake grips. Neither it nor `build_up` has a
+    while lowering: the load gains speed until the brake grips. More than the load's torque slows a
+    lowered load, and may bring it to rest, but does not stop it: it is gone when the brake begins,
+    and what stands then moves until the brake holds it. Neither it nor `build_up` has a
     default: left out, both would make the stop look shorter than it is.
 
     Parameters
@@ -227,7 +243,7 @@ class Stop:
             text = f"drum_radius = {radius:g} m is outside (0, 20] m (ropewalk's guard)"
             raise InadmissibleError(f"{_WHERE}(): {text}", _WHERE, "drum_radius")
         to_hook = reeving.lines / radius
-        drum_load = reeving.tensions(hook_load, direction).fast_line.m_as("N") * reeving.lines
+        drum_load = _tension(reeving, hook_load, direction) * reeving.lines
         held = drum_load
         if delay_torque is not None:
             held = to_one(_WHERE, "delay_torque", delay_torque, "torque") * to_hook
@@ -260,8 +276,10 @@ class Stop:
         si = {f"{k}_si": record[k] for k in ("time", "distance", "highest_speed", "deceleration")}
         return RigidStop(
             record["stops"],
-            record["runs_back"],
+            record["stands_early"],
+            record["slack"],
             **si,
+            fall_back=fall_back_of(record["fall_back"]),
             holding_factor=factor,
             finding=_finding(self, record, factor),
         )
@@ -293,17 +311,24 @@ class Stop:
         where = f"{_WHERE}.on_line"
         record = _core.brake.elastic_stop(
             **self._values(),
-            line_stiffness=to_si(where, "line_stiffness", line_stiffness, "force_per_length"),
-            damping_ratio=to_si(where, "damping_ratio", damping_ratio, "number"),
-            time_limit=to_si(where, "time_limit", time_limit, "time"),
+            line_stiffness=to_one(where, "line_stiffness", line_stiffness, "force_per_length"),
+            damping_ratio=to_one(where, "damping_ratio", damping_ratio, "number"),
+            time_limit=to_one(where, "time_limit", time_limit, "time"),
         )
         stops = record.pop("stops")
+        fall_back = fall_back_of(record.pop("fall_back"))
         return ElasticStop(
             stops=stops,
+            fall_back=fall_back,
             peak_factor=record["peak"] / self.hook_load_si,
             slack=record["least"] <= 0.0,
             **{f"{name}_si": value for name, value in record.items()},
         )
+
+
+def _tension(reeving: Reeving, hook_load: QuantityLike, direction: Direction) -> float:
+    load = to_quantity(to_one(_WHERE, "hook_load", hook_load, "force"), "force")
+    return float(reeving.tensions(load, direction).fast_line.m_as("N"))
 
 
 def _finding(stop: Stop, record: dict[str, Any], factor: float) -> str:
@@ -320,8 +345,17 @@ def _finding(stop: Stop, record: dict[str, Any], factor: float) -> str:
             f" from {stop.travel_speed_si:.2f} m/s, after reaching "
             f"{record['highest_speed']:.2f} m/s"
         )
-    if record["runs_back"]:
-        text += "; it stands before the brake can hold it and falls back"
-    elif factor < 1.0:
+    if record["stands_early"]:
+        share = stop.delay_force_si / stop.drum_load_si
+        text += (
+            f"; before the brake begins, {share:.2f} times the torque of the load brings it to "
+            "rest, which is no stop: when that lets go the load moves until the brake holds it"
+        )
+    if record["slack"]:
+        text += "; the line goes slack, the brake slows the drum harder than gravity the block"
+    back = fall_back_of(record["fall_back"])
+    if back is not None and (back.falls or not back.holds):
+        text += f"; {back}"
+    if factor < 1.0:
         text += f"; the brake has {factor:.2f} times the torque of the load and does not hold it"
     return text

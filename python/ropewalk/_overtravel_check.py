@@ -11,7 +11,6 @@ import numpy.typing as npt
 
 from ropewalk._border import Quantity, QuantityLike, to_one_within, to_quantity
 from ropewalk._brake_stop import CAUTION
-from ropewalk._overtravel_envelope import stopping_distances
 from ropewalk._overtravel_findings import (
     Finding,
     about_devices,
@@ -20,6 +19,7 @@ from ropewalk._overtravel_findings import (
     about_slack,
 )
 from ropewalk._overtravel_hoist import BrakedHoist, Device, Direction
+from ropewalk._overtravel_way import ways_to_rest
 from ropewalk.errors import InadmissibleError
 
 if TYPE_CHECKING:
@@ -131,7 +131,8 @@ def check_campaign(
 
     Every row of the campaign that moves the block counts with its load, at the largest speed in its
     direction, as if the block went on past its planned end to the set point. The line does not
-    stretch. Until the brake grips a load that is lowered falls, as when power is lost, and all that
+    stretch; where a layer of the drum ends on the way, the next one's radius counts from there.
+    Until the brake grips a load that is lowered falls, as when power is lost, and all that
     turns gains speed with it. Hoisting, gravity slows the block at most, and the line goes slack
     where the brake slows the drum harder. Two devices of different principle are asked for; common
     practice, no source.
@@ -233,9 +234,9 @@ def check_campaign(
             *about_devices(devices),
             *(
                 finding
-                for device in devices
+                for k, device in enumerate(devices)
                 for side in (True, False)
-                for finding in about_holding(hoist, device, side, load)
+                for finding in about_holding(hoist, device, side, load, distance[k][up == side])
             ),
             *(finding for device in devices for finding in about_slack(hoist, device, load[up])),
             *(
@@ -268,15 +269,10 @@ def _distances(
 ) -> Array:
     """Stopping distance of each row from the set point of a device."""
     distance = np.empty_like(load)
-    ways: tuple[tuple[Direction, Any, float], ...] = (
-        ("hoisting", up, device.crown_si),
-        ("lowering", ~up, device.floor_si),
-    )
-    for direction, rows, height in ways:
+    ways: tuple[tuple[Direction, Any], ...] = (("hoisting", up), ("lowering", ~up))
+    for direction, rows in ways:
         if rows.any():
-            layer = hoist._layers(height)
-            slow = hoist._decelerations(direction, load[rows], layer)
-            drive = device.drive_acceleration_si
-            before = hoist._before_grip(direction, load[rows], layer, drive, power_lost)
-            distance[rows] = stopping_distances(speed[rows], device.reaction_time_si, before, slow)
+            distance[rows] = ways_to_rest(
+                hoist, device, direction, load[rows], speed[rows], power_lost
+            )
     return distance

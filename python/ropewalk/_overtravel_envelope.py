@@ -10,7 +10,7 @@ import numpy.typing as npt
 
 from ropewalk import _core
 from ropewalk._border import QuantityLike, to_count, to_one, to_si
-from ropewalk._overtravel_hoist import BrakedHoist, Direction, check_direction, of_block
+from ropewalk._overtravel_hoist import GRAVITY, BrakedHoist, Direction, check_direction
 from ropewalk.errors import InadmissibleError
 
 if TYPE_CHECKING:
@@ -32,7 +32,9 @@ def stopping_envelope(
     power_lost: bool = True,
     layers: Sequence[int] | None = None,
 ) -> xr.Dataset:
-    """Stopping distances over loads, layers and speeds.
+    """Stopping distances over loads, layers and speeds, each stop within its layer.
+
+    `check_campaign` goes through the layers that end on the way.
 
     Parameters
     ----------
@@ -93,8 +95,8 @@ def stopping_envelope(
     # The formula says whether they can be, also where the brake stops no load.
     _core.overtravel.stopping_distance(1.0, reaction, drive, 1.0)
     grid = loads[:, None], shown[None, :]
-    of_drum = hoist._drum_decelerations(direction, *grid, hoist.brake_torque_si)
-    deceleration = of_block(direction, of_drum)
+    deceleration = hoist._decelerations(direction, *grid)
+    slack = (direction == "hoisting") & (hoist._drum_alone(grid[1]) > GRAVITY)
     before = np.broadcast_to(
         hoist._before_grip(direction, *grid, drive, power_lost), deceleration.shape
     )
@@ -103,7 +105,7 @@ def stopping_envelope(
         {
             "distance": (("hook_load", "layer", "speed"), distance, {"units": "m"}),
             "deceleration": (("hook_load", "layer"), deceleration, {"units": "m/s**2"}),
-            "slack": (("hook_load", "layer"), of_drum > deceleration),
+            "slack": (("hook_load", "layer"), np.broadcast_to(slack, deceleration.shape)),
         },
         coords={
             "hook_load": ("hook_load", loads, {"units": "N"}),

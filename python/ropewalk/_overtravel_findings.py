@@ -9,6 +9,7 @@ import numpy as np
 import numpy.typing as npt
 
 from ropewalk._overtravel_hoist import GRAVITY, BrakedHoist, Device
+from ropewalk._overtravel_way import layers_at_rest
 
 __all__ = ["Finding"]
 
@@ -48,13 +49,18 @@ def about_devices(devices: Sequence[Device]) -> list[Finding]:
     return []
 
 
-def about_holding(hoist: BrakedHoist, device: Device, up: bool, load: Array) -> list[Finding]:
+def about_holding(
+    hoist: BrakedHoist, device: Device, up: bool, load: Array, way: Array
+) -> list[Finding]:
     """Whether the brake holds every load of the plan where it has stopped it.
 
-    Whatever goes up comes down, so each load counts at both ends; at rest no sheave helps.
+    Whatever goes up comes down, so each load counts at both ends, in the outermost layer that a row
+    (of those with the ways given) stands in; at rest no sheave helps.
     """
-    side, height = ("crown", device.crown_si) if up else ("floor", device.floor_si)
-    needed = hoist._static_torque(load, hoist._layers(height))
+    side = "crown" if up else "floor"
+    at_set_point = int(hoist._layers(device.crown_si if up else device.floor_si))
+    layer = max(at_set_point, *layers_at_rest(hoist, device, up, way), 1)
+    needed = hoist._static_torque(load, layer)
     slips = needed > hoist.brake_torque_si
     if not slips.any():
         return []
@@ -69,18 +75,16 @@ def about_holding(hoist: BrakedHoist, device: Device, up: bool, load: Array) -> 
 def about_slack(hoist: BrakedHoist, device: Device, load: Array) -> list[Finding]:
     """Whether the brake slows the drum of a hoisted block harder than gravity slows the block."""
     layer = hoist._layers(device.crown_si)
-    slow = hoist._drum_decelerations("hoisting", load, layer, hoist.brake_torque_si)
-    slack = slow > GRAVITY
-    if not slack.any():
+    # Once the line is slack the load is nothing to the drum: it is slack for all rows or for none.
+    slow = float(hoist._drum_alone(layer))
+    if slow <= GRAVITY or not load.size:
         return []
-    worst = int(slow.argmax())
     text = (
-        f"{device.name}, hoisting: the line goes slack, the brake slows the drum by "
-        f"{slow[worst]:.1f} m/s2 at the block with {load[worst] / 1e3:.0f} kN; the block coasts "
-        "up, slowed by gravity alone, and falls back into its line; "
-        f"{int(slack.sum())} of {load.size} rows"
+        f"{device.name}, hoisting: the line goes slack, the brake alone slows the drum by "
+        f"{slow:.1f} m/s2 at the block; the block coasts up, slowed by gravity alone, and falls "
+        f"back into its line; {load.size} rows"
     )
-    return [Finding("slack line", device.name, int(slack.sum()), text)]
+    return [Finding("slack line", device.name, load.size, text)]
 
 
 def about_margins(

@@ -61,7 +61,7 @@ class BrakedHoist:
     ... )
     >>> a = hoist.deceleration("hoisting", "46 kip", "31 m")
     >>> print(f"{a.magnitude:.2f} m/s2")
-    2.86 m/s2
+    2.85 m/s2
     """
 
     drum: Drum
@@ -153,20 +153,25 @@ class BrakedHoist:
 
     def _decelerations(self, direction: Direction, load: Any, layer: Any) -> Any:
         """Decelerations of the block for SI loads and layers, brought to one shape."""
-        return of_block(
-            direction, self._drum_decelerations(direction, load, layer, self.brake_torque_si)
-        )
+        return self._with_brake(direction, load, layer, self.brake_torque_si)
 
-    def _drum_decelerations(
-        self, direction: Direction, load: Any, layer: Any, brake_torque: float
-    ) -> Any:
-        """The same of the drum, brought to the block; above gravity the line is slack."""
+    def _drum_alone(self, layer: Any) -> Any:
+        """Deceleration of the drum under a slack line, brought to the block, by layer."""
+        force = self.brake_torque_si * self.reeving.lines / self._radius(layer)
+        if self.rotating_mass_si == 0.0:
+            return np.where(force > 0.0, np.inf, 0.0)
+        return force / self._turning(layer)
+
+    def _turning(self, layer: Any) -> Any:
+        """All that turns as a mass at the hook, by layer, kg."""
+        return self.rotating_mass_si * (self._radius(1) / self._radius(layer)) ** 2
+
+    def _with_brake(self, direction: Direction, load: Any, layer: Any, brake_torque: float) -> Any:
         load, layer = np.broadcast_arrays(np.asarray(load, float), np.asarray(layer, float))
         tension = np.asarray(
             self.reeving.tensions(to_quantity(load, "force"), direction).fast_line.magnitude
         )
         radius = self._radius(layer)
-        turning = self.rotating_mass_si * (self._radius(1.0) / radius) ** 2
         function = getattr(_core.brake, f"{direction}_deceleration")
         return np.asarray(
             function(
@@ -174,7 +179,8 @@ class BrakedHoist:
                 tension * radius,
                 float(self.reeving.lines),
                 radius,
-                load / GRAVITY + turning,
+                # The load with the mass the drum feels: see `ropewalk.brake.lowering_deceleration`.
+                tension * self.reeving.lines / GRAVITY + self._turning(layer),
             )
         )
 
@@ -188,12 +194,7 @@ class BrakedHoist:
         """
         if direction == "hoisting" or not power_lost:
             return drive
-        return np.maximum(drive, -self._drum_decelerations(direction, load, layer, 0.0))
-
-
-def of_block(direction: Direction, of_drum: Any) -> Any:
-    """Deceleration of the block where the drum has `of_drum`: hoisting, gravity at most."""
-    return np.minimum(of_drum, GRAVITY) if direction == "hoisting" else of_drum
+        return np.maximum(drive, -self._with_brake(direction, load, layer, 0.0))
 
 
 @dataclass(frozen=True, init=False, slots=True)

@@ -8,6 +8,7 @@ import numpy as np
 
 from ropewalk import _core
 from ropewalk._border import Quantity, QuantityLike, to_one, to_quantity
+from ropewalk._brake_stop import CAUTION
 from ropewalk._overtravel_hoist import BrakedHoist, Device
 
 __all__ = ["SlipCutEffect", "slip_cut_effect"]
@@ -41,9 +42,27 @@ class SlipCutEffect:
         return to_quantity(self.fixed_crown_si, "length")
 
     @property
+    def fixed_floor(self) -> Quantity:
+        """Height at which a device at a wrap of the drum trips now on the way down."""
+        return to_quantity(self.fixed_floor_si, "length")
+
+    @property
     def counted_crown(self) -> Quantity:
         """Height at which a counter zeroed at the lowest position trips now on the way up."""
         return to_quantity(self.counted_crown_si, "length")
+
+    @property
+    def counted_floor(self) -> Quantity:
+        """Height at which a counter zeroed at the lowest position trips now on the way down."""
+        return to_quantity(self.counted_floor_si, "length")
+
+    def __str__(self) -> str:
+        return (
+            f"at a wrap of the drum: crown at {self.fixed_crown_si:.2f} m, floor at "
+            f"{self.fixed_floor_si:.2f} m; by a counter zeroed again: crown at "
+            f"{self.counted_crown_si:.2f} m, floor at {self.counted_floor_si:.2f} m\n"
+            f"Set and test every device again after a slip and cut. {CAUTION}"
+        )
 
 
 def slip_cut_effect(

@@ -9,7 +9,7 @@ from typing import TYPE_CHECKING
 
 import numpy as np
 
-from ropewalk._border import to_quantity, to_si
+from ropewalk._border import to_one, to_quantity
 
 if TYPE_CHECKING:
     import xarray as xr
@@ -52,8 +52,8 @@ def brake_torque_by_speed(
     highest_speed
         Right end of the axis.
     load_torque
-        A load to draw as a line, with the speeds at which it is in balance: a full dot where it
-        settles, an open one beyond which it runs away.
+        A load to draw as a line, with every speed at which it is in balance: a full dot where it
+        settles, an open one beyond which it gains speed.
     torque_unit, speed_unit
         Units of the axes.
 
@@ -63,29 +63,28 @@ def brake_torque_by_speed(
         The same axes.
     """
     where = "plot.brake_torque_by_speed"
-    top = to_si(where, "highest_speed", highest_speed, "angular_velocity")
+    top = to_one(where, "highest_speed", highest_speed, "angular_velocity")
     highest = to_quantity(top, "angular_velocity")
     speed = to_quantity(np.linspace(0.0, top, 601), "angular_velocity")
     torque = brakes.torque(speed).to(torque_unit).magnitude
     ax.plot(speed.to(speed_unit).magnitude, torque, color=_INK, label="brakes")
     if load_torque is not None:
-        load = to_quantity(to_si(where, "load_torque", load_torque, "torque"), "torque")
+        load = to_quantity(to_one(where, "load_torque", load_torque, "torque"), "torque")
         balance = brakes.balance(load)
         height = load.to(torque_unit).magnitude
         ax.axhline(height, color=_LIMIT, linestyle="--", linewidth=1.0, label="load")
-        for at, face, text in (
-            (balance.stable, _INK, "settles"),
-            (balance.unstable, "white", "runs away above"),
+        for stable, face, text in (
+            (True, _INK, "settles"),
+            (False, "white", "gains speed above"),
         ):
-            if at is not None and at <= highest:
-                ax.plot(
-                    [at.to(speed_unit).magnitude],
-                    [height],
-                    "o",
-                    color=_INK,
-                    markerfacecolor=face,
-                    label=text,
-                )
+            at = [
+                one.rotation.to(speed_unit).magnitude
+                for one in balance.speeds
+                if one.stable is stable and one.rotation <= highest
+            ]
+            if at:
+                heights = [height] * len(at)
+                ax.plot(at, heights, "o", color=_INK, markerfacecolor=face, label=text)
         ax.legend(frameon=False)
     ax.set_xlabel(f"drum speed [{speed_unit}]")
     ax.set_ylabel(f"torque at the drum [{torque_unit}]")
@@ -106,8 +105,9 @@ def lowering_balance(
 ) -> Axes:
     """Draw the speeds at which loads and brakes are in balance; the unstable branch dashed.
 
-    Left of the turn of the curve a load settles on the full branch as long as it is slower than
-    the dashed one; right of it every load runs away.
+    A load settles on the full branch as long as it is slower than the dashed one above it; beyond
+    that it gains speed to the next full branch, or without end. Right of the curve every load runs
+    away.
 
     Parameters
     ----------
@@ -128,40 +128,47 @@ def lowering_balance(
         The same axes.
     """
     where = "plot.lowering_balance"
-    top = to_si(where, "largest_load", largest_load, "torque")
+    top = to_one(where, "largest_load", largest_load, "torque")
     peak = brakes.balance(to_quantity(top, "torque")).largest_load_si
-    # Close together at the turn, where the branches meet.
-    loads = min(top, peak) * (1.0 - np.linspace(1.0, 1e-4, 161)[:-1] ** 2)[1:]
-    loads = np.append(loads, min(top, peak * (1.0 - 1e-9)))
-    balances = [brakes.balance(to_quantity(load, "torque")) for load in loads]
+    if highest_speed is not None:
+        limit = to_one(where, "highest_speed", highest_speed, "angular_velocity")
+    else:
+        limit = _speeds_worth_seeing(brakes, min(top, peak * (1.0 - 1e-9)))
     factor = to_quantity(1.0, "torque").to(torque_unit).magnitude
     turn = to_quantity(1.0, "angular_velocity").to(speed_unit).magnitude
-    for name, style, text in (
-        ("stable_si", "-", "settles"),
-        ("unstable_si", "--", "runs away above"),
-    ):
-        speeds = [getattr(balance, name) for balance in balances]
+    # Every speed is in balance with one load: the curve of torque over speed, turned on its side.
+    corner = brakes.motor_power_limit_si / max(brakes.motor_torque_limit_si, 1e-9)
+    marks = [x for x in (brakes.critical_speed_si, corner) if x < limit]
+    speed = np.unique([*np.linspace(0.0, limit, 1201), *marks])
+    load = brakes.torque(to_quantity(speed, "angular_velocity")).magnitude
+    rises = np.diff(load) > 0.0
+    for shown, style, text in ((rises, "-", "settles"), (~rises, "--", "gains speed above")):
+        # A piece between two speeds is drawn with both ends, so that the branches meet.
+        drawn = np.append(shown, False) | np.insert(shown, 0, False)
         ax.plot(
-            loads * factor,
-            [np.nan if speed is None else speed * turn for speed in speeds],
+            np.where(drawn, load * factor, np.nan),
+            np.where(drawn, speed * turn, np.nan),
             color=_INK,
             linestyle=style,
             label=text,
         )
     if peak < top:
         ax.axvspan(peak * factor, top * factor, color="#eeeeee", label="runs away at once")
-    if highest_speed is not None:
-        limit = to_si(where, "highest_speed", highest_speed, "angular_velocity")
-        ax.set_ylim(0.0, limit * turn)
-    else:
-        slow = [b.stable_si for b in balances if b.stable_si is not None]
-        ax.set_ylim(0.0, 4.0 * turn * max(slow, default=1.0))
+    ax.set_ylim(0.0, limit * turn)
     ax.set_xlim(0.0, top * factor)
     ax.set_xlabel(f"torque of the load at the drum [{torque_unit}]")
     ax.set_ylabel(f"drum speed [{speed_unit}]")
     ax.grid(visible=True, color="#dddddd", linewidth=0.6)
     ax.legend(frameon=False, loc="upper right")
     return ax
+
+
+def _speeds_worth_seeing(brakes: LoweringBrakes, heaviest: float) -> float:
+    """Top of the axis: well above the speeds at which loads settle, rad/s."""
+    loads = heaviest * np.array([0.1, 0.5, 1.0])
+    found = [one for load in loads for one in brakes.balance(to_quantity(load, "torque")).speeds]
+    settled = [one.rotation_si for one in found if one.stable]
+    return 4.0 * max(settled or [one.rotation_si for one in found], default=1.0)
 
 
 def temperature_over_trip(
@@ -191,7 +198,7 @@ def temperature_over_trip(
     ax.plot(stand, lowered, color=_INK, label="stand is down")
     ax.plot(stand, rested, color=_INK, linestyle=":", label="rest is over")
     if limit is not None:
-        rise = to_si("plot.temperature_over_trip", "limit", limit, "temperature")
+        rise = to_one("plot.temperature_over_trip", "limit", limit, "temperature")
         height = to_quantity(rise, "temperature").to(unit).magnitude
         ax.axhline(height, color=_LIMIT, linestyle="--", linewidth=1.0, label="limit")
     ax.set_xlabel("stand [1]")
@@ -248,7 +255,7 @@ def stopping_distance_by_speed(
             label=text,
         )
     if room is not None:
-        way = to_si("plot.stopping_distance_by_speed", "room", room, "length") * meters
+        way = to_one("plot.stopping_distance_by_speed", "room", room, "length") * meters
         ax.axhline(way, color=_LIMIT, linewidth=1.0, label="way there is")
     ax.set_xlabel(f"speed of the block, {envelope.attrs['direction']} [{speed_unit}]")
     ax.set_ylabel(f"stopping distance [{length_unit}]")

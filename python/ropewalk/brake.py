@@ -16,13 +16,15 @@ from ropewalk._brake_auxiliary import (
     eddy_unstable_speed,
     motor_brake_torque,
 )
-from ropewalk._brake_balance import LoweringBalance, LoweringBrakes
+from ropewalk._brake_balance import BalanceSpeed, LoweringBalance, LoweringBrakes
 from ropewalk._brake_deceleration import (
     hoisting_deceleration,
     lowering_deceleration,
     stop_tension_factor,
     sudden_stop_factor,
 )
+from ropewalk._brake_fall_back import FallBack
+from ropewalk._brake_finding import HoldingFinding
 from ropewalk._brake_friction import (
     band_lever_tension,
     band_mean_pressure,
@@ -46,7 +48,7 @@ from ropewalk._brake_heat import (
     surface_rise_of_stop,
     temperature_over_trip,
 )
-from ropewalk._brake_holding import BandBrake, DiscBrake, HoldingFinding
+from ropewalk._brake_holding import BandBrake, DiscBrake
 from ropewalk._brake_required import (
     RequiredFactor,
     holding_factor,
@@ -56,9 +58,11 @@ from ropewalk._brake_required import (
 from ropewalk._brake_stop import ElasticStop, RigidStop, Stop
 
 __all__ = [
+    "BalanceSpeed",
     "BandBrake",
     "DiscBrake",
     "ElasticStop",
+    "FallBack",
     "FrictionTable",
     "HoldingFinding",
     "LoweringBalance",

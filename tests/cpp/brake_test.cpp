@@ -1,5 +1,6 @@
 #include <gtest/gtest.h>
 
+#include <algorithm>
 #include <cmath>
 
 #include "ropewalk/base/error.hpp"
@@ -87,6 +88,23 @@ TEST(BrakeBalance, OfTheEddyBrakeAloneIsTheClosedForm) {
   EXPECT_NEAR(to_si(found.largest_load), 100e3, 1e-9);
 }
 
+TEST(BrakeBalance, NamesEverySpeedAndWhatHoldsAtRest) {
+  // 110 kN m of motor at rest, fading; then the eddy brake's peak: out, back in, out again.
+  LoweringBrakes set = brakes(100.0, 110.0, 220.0, 0.0);
+  set.eddy_critical = 400.0 * rpm;
+  const auto found = lowering_balance(set, kilonewton_meters(100.0));
+  EXPECT_EQ(found.state, LoweringState::held_by_motor);
+  ASSERT_EQ(found.speeds.size(), 3U);
+  for (std::size_t i = 0; i < 3; ++i) {
+    const BalanceSpeed& one = found.speeds[i];
+    const bool rises = lowering_torque(set, 1.001 * one.rotation) > kilonewton_meters(100.0);
+    EXPECT_EQ(one.stable, rises) << i;
+    EXPECT_NEAR(to_si(lowering_torque(set, one.rotation)), 100e3, 1e-4);
+  }
+  set.friction = kilonewton_meters(101.0);
+  EXPECT_EQ(lowering_balance(set, kilonewton_meters(100.0)).state, LoweringState::held);
+}
+
 TEST(BrakeBalance, ALoadAboveThePeakRunsAway) {
   const auto found = lowering_balance(brakes(100.0, 0.0, 1.0, 0.0), kilonewton_meters(100.001));
   EXPECT_EQ(found.state, LoweringState::runaway);
@@ -139,10 +157,22 @@ TEST(BrakeBalance, NoSpeedHasMoreThanTheLargestLoad) {
 TEST(BrakeHolding, EveryFactorHasItsSourceAndIsFoundByItsKey) {
   for (const RequiredFactor& row : required_factors()) {
     EXPECT_GE(to_si(row.value), 1.0);
+    EXPECT_NE(std::find(factor_bases.begin(), factor_bases.end(), row.base), factor_bases.end());
     EXPECT_FALSE(citation(row.provenance.source).empty());
     EXPECT_EQ(required_factor(row.key).condition, row.condition);
   }
   EXPECT_THROW((void)required_factor("no such rule"), LookupError);
+}
+
+TEST(BrakeHeat, ASurfaceOfAThinBodyIsOutsideTheHalfSpace) {
+  const auto rise = [](Policy policy, Length depth) {
+    return surface_rise.evaluate(policy, from_si<HeatFlux>(5e6), 3.0 * second,
+                                 from_si<Conductivity>(50.0), 7850.0 * kilogram_per_cubic_meter,
+                                 from_si<SpecificHeat>(480.0), depth);
+  };
+  EXPECT_EQ(rise(Policy::raise, 40.0 * millimeter).second, RowStatus::ok);
+  EXPECT_EQ(rise(Policy::ignore, 5.0 * millimeter).second, RowStatus::outside_validity);
+  EXPECT_THROW((void)rise(Policy::raise, 5.0 * millimeter), ValidityError);
 }
 
 TEST(BrakeHeat, WithoutLossHeatAddsUp) {
@@ -219,7 +249,10 @@ TEST(BrakeStop, ABrakeWeakerThanTheLoadIsAResult) {
   stop.direction = StopDirection::hoisting;
   const RigidStop up = rigid_stop(stop);
   EXPECT_TRUE(up.stops);
-  EXPECT_TRUE(up.runs_back);
+  ASSERT_TRUE(up.fall_back);
+  EXPECT_TRUE(up.fall_back->falls);
+  EXPECT_FALSE(up.fall_back->holds);
+  EXPECT_TRUE(std::isinf(to_si(up.fall_back->distance)));
 }
 
 TEST(BrakeStop, ABuildUpCostsHalfOfItselfInATimeLongAfter) {
@@ -238,6 +271,48 @@ TEST(BrakeStop, AStiffLineStopsAsARigidOne) {
                    4.0 * second);
   EXPECT_TRUE(found.stops);
   EXPECT_NEAR(to_si(found.drum_distance), to_si(rigid_stop(stop).distance), 1e-3);
+}
+
+TEST(BrakeStop, AStiffLineStopsAsARigidOneWithFrictionInTheSheaves) {
+  // Two masses: nothing in the elastic stop says with what mass the load counts at the drum.
+  for (const StopDirection way : {StopDirection::lowering, StopDirection::hoisting}) {
+    Stop stop = example(way);
+    stop.drum_load = (way == StopDirection::lowering ? 0.8 : 1.25) * stop.hook_load;
+    stop.delay_force = stop.drum_load;
+    stop.rotating_mass = 500'000.0 * kilogram;
+    const ElasticStop found = elastic_stop(
+        stop, {.stiffness = from_si<ForcePerLength>(1e10), .damping_ratio = number(0.5)},
+        4.0 * second);
+    EXPECT_NEAR(to_si(found.drum_distance), to_si(rigid_stop(stop).distance), 1e-3);
+  }
+}
+
+TEST(BrakeStop, NoHoistedBlockSlowsHarderThanGravity) {
+  Stop stop = example(StopDirection::hoisting);
+  stop.rotating_mass = 100'000.0 * kilogram;
+  stop.delay = 0.0 * second;
+  const RigidStop found = rigid_stop(stop);
+  EXPECT_TRUE(found.slack);
+  EXPECT_NEAR(to_si(found.distance), 1.5 * 1.5 / (2.0 * 9.80665), 1e-12);
+  // Nothing turns: the drum stops dead, and the block drops as far as it rose.
+  stop.rotating_mass = 0.0 * kilogram;
+  const RigidStop bare = rigid_stop(stop);
+  ASSERT_TRUE(bare.fall_back);
+  EXPECT_NEAR(to_si(bare.fall_back->highest_speed), 1.5, 1e-12);
+  EXPECT_EQ(to_si(hoisting_deceleration(kilonewton_meters(100.0), kilonewton_meters(100.0),
+                                        number(10.0), 0.5 * meter, 1000.0 * kilogram)),
+            to_si(standard_gravity));
+}
+
+TEST(BrakeStop, WhatBringsALoadToRestInTheDelayHasNotStoppedIt) {
+  Stop stop = example(StopDirection::lowering);
+  stop.delay_force = 2.0e7 * newton;
+  stop.brake_force = 1900.0 * kilonewton;  // less than the load
+  const RigidStop found = rigid_stop(stop);
+  EXPECT_TRUE(found.stands_early);
+  EXPECT_FALSE(found.stops);
+  stop.brake_force = 4000.0 * kilonewton;
+  EXPECT_NEAR(to_si(rigid_stop(stop).time), 0.5, 1e-12);  // it stood; then the brake holds
 }
 
 TEST(BrakeStop, AHeavyDrumGivesTheClosedFormOfThePeak) {

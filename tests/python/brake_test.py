@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import math
-import pickle
 from typing import Any
 
 import numpy as np
@@ -15,7 +14,13 @@ from scipy import integrate, optimize
 
 import ropewalk as rw
 from ropewalk import plot
-from ropewalk.errors import InadmissibleError, UnitError, UnknownEntryError, ValidityError
+from ropewalk.errors import (
+    InadmissibleError,
+    RowStatus,
+    UnitError,
+    ValidityError,
+    ValidityWarning,
+)
 from ropewalk.testing import assert_close
 
 #: Fewer calls, and no clock: the first call of a test may have to load a library.
@@ -101,9 +106,63 @@ def test_the_stop_surface_factor_is_the_integral_of_the_constant_one() -> None:
         return value / math.sqrt(math.pi)
 
     top = optimize.minimize_scalar(lambda t: -rise(t), bounds=(0.0, 1.0), method="bounded")
-    ones = ("1 W/m**2", "1 s", "1 W/m/K", "1 kg/m**3", "1 J/kg/K")
+    ones = ("1 W/m**2", "1 s", "1 W/m/K", "1 kg/m**3", "1 J/kg/K", "2 m")
     assert top.x == pytest.approx(0.5, abs=1e-4)
     assert rw.brake.surface_rise_of_stop(*ones).magnitude == pytest.approx(-top.fun, rel=1e-8)
+
+
+def _slab_rise(fourier: float) -> float:
+    """Return the face of a slab under constant flux over that of a half-space.
+
+    By the series in eigenfunctions (Carslaw and Jaeger 3.8, from memory), which knows nothing of
+    images: 1 unit each of flux, depth, conductivity and diffusivity.
+    """
+    n = np.arange(1, 400)
+    series = np.sum(np.exp(-((n * math.pi) ** 2) * fourier) / n**2)
+    slab = fourier + 1.0 / 3.0 - 2.0 / math.pi**2 * series
+    return float(slab / (2.0 * math.sqrt(fourier / math.pi)))
+
+
+def test_the_surface_formulas_end_where_the_far_side_is_felt() -> None:
+    assert _slab_rise(0.05) == pytest.approx(1.0, abs=1e-4)
+    assert 1.008 < _slab_rise(0.31) < 1.01 < _slab_rise(0.33)
+    flux = rw.Q(1.0, "W/m**2")
+    ones = ("1 W/m/K", "1 kg/m**3", "1 J/kg/K", "1 m")
+    for function, limit in ((rw.brake.surface_rise, 0.31), (rw.brake.surface_rise_of_stop, 0.57)):
+        function(flux, rw.Q(limit, "s"), *ones)
+        late = rw.Q(limit * 1.01, "s")
+        with pytest.raises(ValidityError, match="fourier_number"):
+            function(flux, late, *ones)
+        with pytest.warns(ValidityWarning, match="fourier_number"):
+            function(flux, late, *ones, outside_validity="warn")
+        values, status = function(
+            flux,
+            rw.Q([limit, 1.01 * limit], "s"),
+            *ones,
+            outside_validity="ignore",
+            return_status=True,
+        )
+        assert np.isfinite(values.magnitude).all()
+        assert status.tolist() == [0, int(RowStatus.OUTSIDE_VALIDITY)]
+
+
+def test_the_stop_in_a_slab_is_one_percent_hotter_at_its_limit() -> None:
+    """Duhamel's integral over the step response of the slab, by SciPy."""
+
+    def step(t: float) -> float:
+        return 2.0 * math.sqrt(t / math.pi) * _slab_rise(t)
+
+    def rise(t: float, whole: float) -> float:
+        # Flux 1 − τ/t_s: its first value and the steps down since.
+        down, _ = integrate.quad(step, 1e-9, t, epsabs=1e-10)
+        return step(t) - down / whole
+
+    for whole, low, high in ((0.57, 1.0095, 1.01), (0.6, 1.01, 1.02)):
+        top = optimize.minimize_scalar(
+            lambda t, whole=whole: -rise(t, whole), bounds=(0.3 * whole, whole), method="bounded"
+        )
+        half_space = 2.0 * math.sqrt(2.0) / 3.0 * math.sqrt(whole / math.pi)
+        assert low < -top.fun / half_space < high
 
 
 def test_temperature_over_a_trip_against_an_ode_solver() -> None:
@@ -129,14 +188,6 @@ def test_temperature_over_a_trip_against_an_ode_solver() -> None:
             rise = float(done.y[0, -1])
             assert ours[stand] == pytest.approx(rise, rel=1e-7)
     assert_close(found.highest, rw.Q(float(found.lowered_si.max()), "K"))
-
-
-@pytest.mark.parametrize("required", [0.0, -1.5, math.nan, math.inf])
-def test_a_factor_that_asks_for_nothing_is_refused(required: float) -> None:
-    with pytest.raises(InadmissibleError, match="required = .* must be positive"):
-        disc().check("67.5 kN*m", required)
-    with pytest.raises(InadmissibleError, match="load_torque must be one value"):
-        disc().check(rw.Q([60.0, 70.0], "kN*m"), 1.5)
 
 
 def test_a_trip_that_begins_hot_is_hottest_then() -> None:
@@ -182,10 +233,12 @@ def brake_sets(draw: Any) -> rw.brake.LoweringBrakes:
 def test_a_balance_balances(brakes: rw.brake.LoweringBrakes, load: float) -> None:
     balance = brakes.balance(kilonewton_meters(load))
     at_rest = brakes.torque("0 rpm").m_as("kN*m")
-    assert (balance.state == "held") == (at_rest >= load)
-    assert balance.runs_away == (balance.largest_load.m_as("kN*m") < load)
+    assert balance.state.startswith("held") == (at_rest >= load)
+    largest = balance.largest_load.m_as("kN*m")
+    # At the very peak the load is as strong as the brakes at one speed, and stronger at all others.
+    assert balance.runs_away == (largest <= load) or largest == pytest.approx(load, rel=1e-9)
     for speed in (balance.stable, balance.unstable):
-        if speed is not None:
+        if speed is not None and speed.m_as("rpm") <= 10_000.0:  # what `torque` takes
             assert_close(brakes.torque(speed), kilonewton_meters(load), relative=1e-6)
     if balance.stable is not None:
         below, above = (brakes.torque(balance.stable * k).m_as("kN*m") for k in (0.999, 1.001))
@@ -195,6 +248,46 @@ def test_a_balance_balances(brakes: rw.brake.LoweringBrakes, load: float) -> Non
     if balance.state == "stable":
         slower = rw.Q(np.linspace(0.0, 0.999, 40) * balance.stable_si, "rad/s")
         assert np.all(brakes.torque(slower).m_as("kN*m") <= load * (1 + 1e-9))
+
+
+def test_every_balance_speed_comes_with_its_stability() -> None:
+    """Eddy and motor brakes together can be in balance at five speeds; SciPy finds them too."""
+    brakes = rw.brake.LoweringBrakes(
+        eddy_peak_torque="100 kN*m",
+        critical_speed="400 rpm",
+        motor_torque_limit="110 kN*m",
+        motor_power_limit="220 kW",
+    )
+    balance = brakes.balance("100 kN*m")
+
+    def excess(rpm: float) -> float:
+        return float(brakes.torque(rw.Q(rpm, "rpm")).m_as("kN*m")) - 100.0
+
+    grid = np.linspace(0.0, 5000.0, 20001)
+    values = brakes.torque(rw.Q(grid, "rpm")).m_as("kN*m") - 100.0
+    turns = np.flatnonzero(np.diff(np.sign(values)))
+    assert [one.rotation.m_as("rpm") for one in balance.speeds] == pytest.approx(
+        [optimize.brentq(excess, grid[k], grid[k + 1]) for k in turns], rel=1e-9
+    )
+    assert [one.stable for one in balance.speeds] == [bool(values[k] < 0.0) for k in turns]
+    assert len(balance.speeds) == 3
+    assert balance.unstable_si == balance.speeds[0].rotation_si
+    assert balance.runs_away_above == balance.speeds[-1].rotation
+    assert "gains speed up to" in balance.finding
+    ax = plot.lowering_balance(Figure().subplots(), brakes, "150 kN*m", highest_speed="900 rpm")
+    unstable = ax.get_lines()[1].get_xdata()
+    # Two dashed branches, with a full one between them.
+    pieces = np.flatnonzero(np.diff(np.isfinite(unstable).astype(int)) == 1)
+    assert len(pieces) == 2
+
+
+def test_a_motor_that_pulls_is_no_brake_that_holds() -> None:
+    motor = {"motor_torque_limit": "80 kN*m", "motor_power_limit": "300 kW"}
+    alone = rw.brake.LoweringBrakes(**motor).balance("60 kN*m")
+    assert alone.state == "held by motor"
+    assert "no brake holds it" in alone.finding
+    held = rw.brake.LoweringBrakes(**motor, friction_torque="61 kN*m").balance("60 kN*m")
+    assert held.state == "held"
 
 
 def test_runaway_is_a_finding_with_numbers_and_a_caution() -> None:
@@ -217,73 +310,6 @@ def test_loads_brakes_that_belong_together_are_asked_for() -> None:
         rw.brake.LoweringBrakes(friction_torque="75 J")
 
 
-# Disc and band brakes
-
-
-def disc(**changed: Any) -> rw.brake.DiscBrake:
-    given_values: dict[str, Any] = {
-        "discs": 2,
-        "service_per_disc": 3,
-        "emergency_per_disc": 1,
-        "service_force": "75 kN",
-        "emergency_force": "90 kN",
-        "pad_radius": "0.7 m",
-        "lining_friction": 0.35,
-    }
-    return rw.brake.DiscBrake(**{**given_values, **changed})
-
-
-def test_calipers_add_up() -> None:
-    brake = disc()
-    whole = brake.torque()
-    assert_close(whole, brake.torque(emergency=False) + brake.torque(service=False))
-    # By hand: 2 · 0.35 · 75 kN · 0.7 m · 6 and 2 · 0.35 · 90 kN · 0.7 m · 2.
-    assert_close(brake.torque(emergency=False), "220.5 kN*m")
-    assert_close(brake.torque(service=False), "88.2 kN*m")
-    assert_close(brake.torque(service_share=0.5, emergency=False), "110.25 kN*m")
-    assert_close(brake.torque(lining_friction=0.175), whole / 2)
-
-
-def test_lost_pressure_leaves_the_springs() -> None:
-    findings = disc().check("67.5 kN*m", rw.brake.required_factor("AISE single brake"))
-    assert [one.enough for one in findings] == [True, True, False]
-    assert findings[-1].holds
-    assert "hydraulic pressure lost" in findings[-1].state
-    weak = disc(emergency_force="60 kN").check("67.5 kN*m", 1.5)[-1]
-    assert not weak.holds
-    assert "DOES NOT HOLD" in str(weak)
-    assert "local codes" in str(weak)
-
-
-def test_a_table_of_friction_fades() -> None:
-    table = rw.brake.FrictionTable(rw.Q([20.0, 100.0, 350.0], "degC"), [0.38, 0.36, 0.28])
-    assert table.at("20 degC") == pytest.approx(0.38)
-    assert table.at("225 degC") == pytest.approx(0.32)
-    assert table.at(rw.Q(437.0, "degF")) == pytest.approx(0.32)  # 225 °C
-    with pytest.raises(ValidityError, match="friction table"):
-        table.at("351 degC")
-    assert pickle.loads(pickle.dumps(table)) == table
-    with pytest.raises(InadmissibleError, match="rise"):
-        rw.brake.FrictionTable(rw.Q([100.0, 20.0], "degC"), [0.3, 0.4])
-    with pytest.raises(InadmissibleError, match="frictions"):
-        rw.brake.FrictionTable(rw.Q([20.0, 100.0], "degC"), [0.3, 1.4])
-    with pytest.raises(UnitError, match="temperature"):
-        table.at("3 m")
-
-
-def test_a_reading_in_celsius_is_no_difference() -> None:
-    with pytest.raises(UnitError, match="zero"):
-        rw.brake.cooling_water_flow("1 MW", "1000 kg/m**3", "4186 J/kg/K", rw.Q(20, "degC"))
-
-
-def test_required_factors_have_sources() -> None:
-    for factor in rw.brake.required_factors():
-        assert factor.source
-        assert factor.standing in {"published", "from memory"}
-    with pytest.raises(UnknownEntryError, match="OSHA"):
-        rw.brake.required_factor("a rule of ours")
-
-
 # Pictures
 
 
@@ -294,13 +320,14 @@ def test_pictures_of_brakes_carry_units_and_the_unstable_branch_is_dashed() -> N
     stable, unstable = ax.get_lines()
     assert (stable.get_linestyle(), unstable.get_linestyle()) == ("-", "--")
     for line in (stable, unstable):
-        load, speed = line.get_xdata()[10], line.get_ydata()[10]
+        at = int(np.flatnonzero(np.isfinite(line.get_xdata()))[10])
+        load, speed = line.get_xdata()[at], line.get_ydata()[at]
         torque = rw.brake.eddy_torque("75 kN*m", "50 rpm", rw.Q(speed, "rpm"))
         assert torque.m_as("kN*m") == pytest.approx(load, rel=1e-6)
     assert "[kN*m]" in ax.get_xlabel()
     ax = plot.brake_torque_by_speed(Figure().subplots(), brakes, "200 rpm", load_torque="50 kN*m")
     assert "[rpm]" in ax.get_xlabel()
-    assert [line.get_label() for line in ax.get_lines()][2:] == ["settles", "runs away above"]
+    assert [line.get_label() for line in ax.get_lines()][2:] == ["settles", "gains speed above"]
     trip = rw.brake.temperature_over_trip(
         rw.Q([20.0] * 5, "MJ"),
         "40 s",

@@ -27,12 +27,19 @@ def device(name: str = "toggle", kind: Any = "drum wraps", **changed: Any) -> An
     return rw.overtravel.Device(name, kind, **{**values, **changed})
 
 
-def stop(load: Any, layer: int, delay_torque: Any, reaction: str = "0.6 s") -> rw.brake.Stop:
+def stop(
+    load: Any,
+    layer: int,
+    delay_torque: Any,
+    reaction: str = "0.6 s",
+    direction: Any = "lowering",
+    speed: str = "1.2 m/s",
+) -> rw.brake.Stop:
     """Return the stop of `hoist` by the subject `brake`, which integrates forces of its own."""
     first, radius = (DRUM.lap_length(one).m_as("m") / (2 * math.pi) for one in (1, layer))
     return rw.brake.Stop(
-        "lowering",
-        "1.2 m/s",
+        direction,
+        speed,
         load,
         reeving=rw.Reeving(10, 1.04),
         drum_radius=rw.Q(radius, "m"),

@@ -13,8 +13,10 @@ import pytest
 from braked_hoists import DRUM, device, hoist, stop
 from hypothesis import given, settings
 from hypothesis import strategies as st
+from scipy import integrate
 
 import ropewalk as rw
+from ropewalk._overtravel_way import ways_to_rest
 from ropewalk.errors import InadmissibleError, UnitError
 from ropewalk.testing import assert_close
 
@@ -63,6 +65,9 @@ def test_slip_and_cut_move_a_wrap_by_a_line_each(slipped: float, cut: float) -> 
     shift = rw.overtravel.trip_height_shift(rw.Q(slipped, "m"), rw.Q(cut, "m"), 10)
     assert effect.fixed_crown_si - 30.0 == pytest.approx(shift.m_as("m"), abs=1e-9)
     assert effect.fixed_floor_si + 0.3 == pytest.approx(shift.m_as("m"), abs=1e-9)
+    assert_close(effect.fixed_floor, rw.Q(effect.fixed_floor_si, "m"))
+    assert_close(effect.counted_floor, rw.Q(effect.counted_floor_si, "m"))
+    assert "local codes" in str(effect)
     # A counter zeroed again is off only by how the layers moved, at the block's lowest by nothing.
     assert abs(effect.counted_crown_si - 30.0) < abs(shift.m_as("m")) + 1e-9
 
@@ -89,12 +94,11 @@ def test_every_row_and_device_has_its_margin() -> None:
     found = check(strokes(), hoist(), devices, power_lost=False)
     assert found.ok
     assert found.margin_si.shape == (2, 2)
-    up = hoist().deceleration("hoisting", "400 kN", "30 m")
-    distance = rw.overtravel.stopping_distance("1.5 m/s", "0.6 s", "0 m/s**2", up)
-    assert found.margin_si[0, 0] == pytest.approx(4.0 - distance.m_as("m"))
-    down = hoist().deceleration("lowering", "400 kN", "-0.3 m")
-    distance = rw.overtravel.stopping_distance("1.2 m/s", "0.6 s", "0 m/s**2", down)
-    assert found.margin_si[0, 1] == pytest.approx(2.2 - distance.m_as("m"))
+    # By the subject `brake`, which integrates forces of its own; up at 30 m layer 4 (123.7 laps).
+    up = stop("400 kN", 4, None, direction="hoisting", speed="1.5 m/s").rigid().distance_si
+    assert found.margin_si[0, 0] == pytest.approx(4.0 - up)
+    down = stop("400 kN", 1, None).rigid().distance_si
+    assert found.margin_si[0, 1] == pytest.approx(2.2 - down)
     table = found.table()
     assert len(table) == 4
     assert table["enough"].all()
@@ -111,6 +115,47 @@ def test_the_check_lets_lowered_loads_fall_unless_told_otherwise() -> None:
     assert found.distance_si[0, 1] == pytest.approx(expected)
     assert found.distance_si[0, 1] > kept.distance_si[0, 1]
     assert found.distance_si[0, 0] == kept.distance_si[0, 0]
+
+
+@pytest.mark.parametrize("way", ["hoisting", "lowering"])
+def test_the_layer_changes_on_the_way(way: Any) -> None:
+    """Against SciPy's solver, with the radius of the rope taken anew at every moment."""
+    of = hoist(rotating_mass="2500 tonne", brake_torque="130 kN*m")
+    # Layer 2 runs from 40 to 80 laps; both stops begin shortly before it ends.
+    up = way == "hoisting"
+    ends = rw.overtravel.height_at_wraps(DRUM, 80 if up else 40, lines=10, wraps_at_lowest=8)
+    start = ends.m_as("m") - 0.4 if up else ends.m_as("m") + 0.4
+    one = device(crown=rw.Q(start, "m"), floor="-2 m") if up else device(floor=rw.Q(start, "m"))
+    load, speed = 3000e3, 1.5 if up else 0.5
+    found = ways_to_rest(of, one, way, np.array([load]), np.array([speed]), True)[0]
+    ratio = rw.Reeving(10, 1.04).tensions("3000 kN", way).fast_line.m_as("N") * 10 / load
+    first = DRUM.lap_length(1).m_as("m") / (2 * math.pi)
+
+    def rates(t: float, y: Any) -> list[float]:
+        height = start + y[0] if up else start - y[0]
+        wraps = rw.si.overtravel.wraps_at_height(DRUM._drum(), 10.0, 8.0, height)
+        radius = DRUM.lap_length(int(wraps // 40) + 1).m_as("m") / (2 * math.pi)
+        mass = ratio * load / 9.80665 + 2.5e6 * (first / radius) ** 2
+        brake = 130e3 * 10 / radius if t >= 0.6 else 0.0
+        if up:
+            return [y[1], 0.0 if t < 0.6 else -(brake + ratio * load) / mass]
+        return [y[1], (ratio * load - brake) / mass]
+
+    def stands(_: float, y: Any) -> float:
+        return float(y[1])
+
+    stands.terminal = True  # type: ignore[attr-defined]
+    done = integrate.solve_ivp(
+        rates, (0.0, 60.0), [0.0, speed], events=stands, max_step=0.002, rtol=1e-6
+    )
+    assert done.y[0, -1] > 0.4
+    assert found == pytest.approx(done.y[0, -1], rel=2e-3)
+    # Not the same as if the layer at the set point were that of the whole way.
+    layer = of._layers(start)
+    before = of._before_grip(way, load, layer, 0.0, True)
+    slow = of._decelerations(way, load, layer)
+    at_once = rw.si.overtravel.stopping_distance(speed, 0.6, float(before), float(slow))
+    assert abs(found - at_once) > 0.003 * at_once
 
 
 def test_power_limits_the_speed_of_heavy_loads() -> None:
@@ -252,3 +297,82 @@ def test_a_wrong_rig_file_is_refused(tmp_path: Path, old: str, new: str, said: s
     path.write_text(text.replace(old, new), encoding="utf-8")
     with pytest.raises(rw.rig.RigFileError, match=said):
         rw.load_rig(path)
+
+
+# Brake of a rig against a load
+
+
+def rig_with(tmp_path: Path, *changes: tuple[str, str]) -> Any:
+    text = RIG7.read_text(encoding="utf-8")
+    for old, new in changes:
+        assert old in text
+        text = text.replace(old, new)
+    path = tmp_path / "rig.toml"
+    path.write_text(text, encoding="utf-8")
+    return rw.load_rig(path)
+
+
+_MASS = 'rotating_mass = "1600 tonne" # drum, and motors in high gear'
+
+
+def test_the_brake_of_a_rig_is_held_against_the_torque_its_rule_means(tmp_path: Path) -> None:
+    rig = rw.load_rig(RIG7)
+    found = rig.brake.check(rig, "900 kN")
+    assert found.ok
+    whole, service, springs = found.findings
+    assert whole.torque_si == pytest.approx(service.torque_si + springs.torque_si)
+    # By hand: two pads · 0.35 · 90 kN · 0.7 m · two calipers.
+    assert springs.torque_si == pytest.approx(88.2e3)
+    assert springs.base == "hoisting torque"
+    assert springs.base_factor == pytest.approx(88.2e3 / found.hoisting_torque)
+    assert found.hoisting_torque > found.load_torque
+    assert not rig.brake.check(rig, "1500 kN").ok
+    hot = rig.brake.check(rig, "900 kN", lining_temperature="300 degC").findings[-1]
+    assert hot.torque_si == pytest.approx(88.2e3 * 0.26 / 0.35)
+    motor = rig_with(tmp_path, ("AISE single brake", "MIL-HDBK-1038 with eddy brake"))
+    # Two motors, 1500 hp at 800 rpm, ten to one: 133.5 kN m; 88.2 kN m is 0.66 of that.
+    last = motor.brake.check(motor, "900 kN").findings[-1]
+    assert last.base_factor == pytest.approx(88.2 / 133.5, rel=1e-3)
+    assert "kN*m at rest" in str(found)
+    assert "local codes" in str(found)
+
+
+def test_what_turns_is_computed_from_the_drawworks_by_gear(tmp_path: Path) -> None:
+    # By hand: (1500 + 2 · 15 · 5²) kg m² · (10 / 0.373075 m)², and the sheaves.
+    of_drum = (1500.0 + 2 * 15.0 * 25.0) * (10 / (0.5 * (28 + 1.375) * 0.0254)) ** 2
+    sheaves = rw.drawworks.sheave_equivalent_mass("80 kg*m**2", 10, "55.375 in").m_as("kg")
+    high = rig_with(tmp_path, (_MASS, "gear = 2"))
+    assert high.brake.rotating_mass == pytest.approx(of_drum + sheaves)
+    drum = rig_with(tmp_path, (_MASS, "gear = 0")).brake.rotating_mass
+    low = rig_with(tmp_path, (_MASS, "gear = 1")).brake.rotating_mass
+    assert drum < high.brake.rotating_mass < low
+    for wrong, said in (("gear = 3", "has 2 of them"), ("", "rotating_mass: missing")):
+        with pytest.raises(rw.rig.RigFileError, match=said):
+            rig_with(tmp_path, (_MASS, wrong))
+
+
+def test_a_rig_file_may_have_motors_that_brake_a_band_and_warm_discs(tmp_path: Path) -> None:
+    eddy = 'eddy = { peak_torque = "75 kN*m", critical_speed = "50 rpm" }'
+    more = (
+        'motors = { torque_limit = "60 kN*m", power_limit = "200 kW" }\n'
+        'band = { bands = 2, wrap_angle = "280 deg", rim_diameter = "1.18 m", '
+        'lining_friction = 0.35, lever_ratio = 40.0, lever_force = "631 N" }\n'
+    )
+    rig = rig_with(tmp_path, (eddy, eddy + "\n" + more))
+    assert rig.brake.auxiliary.motor_power_limit_si == 200e3
+    assert len(rig.brake.check(rig, "900 kN").findings) == 5
+    alone = rig_with(tmp_path, (eddy, more)).brake.auxiliary
+    assert alone.eddy_peak_torque_si == 0.0
+    discs = rig.brake.discs
+    # 5 MJ in 5 s: 2 · 5 MJ / (4.5 m² · 5 s) into steel, 0.5319 q √(t/(k ρ c)) by hand.
+    rise = discs.of_stop("5 MJ", "5 s").m_as("K")
+    assert rise == pytest.approx(0.531923 * 444444.4 * math.sqrt(5 / (45 * 7850 * 500)), rel=1e-5)
+    with pytest.raises(InadmissibleError, match="braking_time"):
+        discs.of_stop("5 MJ", "0 s")
+    trip = discs.over_trip(rw.Q([10.0], "MJ"), "40 s", "0 s")
+    assert trip.highest.m_as("K") < 10e6 / (2400 * 500)
+    with pytest.raises(rw.rig.RigFileError, match="FrictionTable"):
+        rig_with(tmp_path, ('"20 degC", "150 degC"', '"150 degC", "20 degC"'))
+    bare = rig_with(tmp_path, ("fade = {", "# fade = {"))
+    with pytest.raises(rw.rig.RigFileError, match=r"needs \[brake.fade\]"):
+        bare.brake.check(bare, "900 kN", lining_temperature="300 degC")

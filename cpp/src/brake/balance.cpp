@@ -12,15 +12,14 @@ namespace ropewalk::brake {
 
 namespace {
 
-constexpr std::string_view where = "brake.lowering_balance";
-
 void check(const LoweringBrakes& brakes, Torque load_torque) {
+  constexpr std::string_view where = "brake.LoweringBrakes";
   require(where, argument::brake_torque.named("eddy_peak_torque"), brakes.eddy_peak);
   require(where, argument::critical_speed, brakes.eddy_critical);
   require(where, argument::motor_torque_limit, brakes.motor_torque);
   require(where, argument::motor_power_limit, brakes.motor_power);
   require(where, argument::brake_torque.named("friction_torque"), brakes.friction);
-  require(where, argument::eddy_load, load_torque);
+  require("brake.LoweringBrakes.balance", argument::eddy_load, load_torque);
 }
 
 /// Excess of the brakes over the load, a polynomial in the speed once it is multiplied by what is
@@ -109,6 +108,7 @@ Torque lowering_torque(const LoweringBrakes& brakes, AngularVelocity rotation) n
 LoweringBalance lowering_balance(const LoweringBrakes& brakes, Torque load_torque) {
   check(brakes, load_torque);
   LoweringBalance balance{.state = LoweringState::held,
+                          .speeds = {},
                           .stable = std::nullopt,
                           .unstable = std::nullopt,
                           .largest_load = largest_torque(brakes)};
@@ -126,16 +126,21 @@ LoweringBalance lowering_balance(const LoweringBrakes& brakes, Torque load_torqu
   for (const double x : sign_changes(fast, limit, fastest)) speeds.push_back(x);
   // The sign at rest, and then one change of it at each speed.
   const bool held = f + m >= 1.0;
-  std::size_t next = 0;
-  if (!held) {
-    if (speeds.empty()) {
-      balance.state = LoweringState::runaway;
-      return balance;
-    }
-    balance.state = LoweringState::stable;
-    balance.stable = speeds[next++] * brakes.eddy_critical;
+  bool stable = !held;
+  for (const double x : speeds) {
+    balance.speeds.push_back({x * brakes.eddy_critical, stable});
+    stable = !stable;
   }
-  if (next < speeds.size()) balance.unstable = speeds[next] * brakes.eddy_critical;
+  if (held) {
+    // A motor holds while drive and control do; that is no brake.
+    balance.state = f >= 1.0 ? LoweringState::held : LoweringState::held_by_motor;
+  } else {
+    balance.state = speeds.empty() ? LoweringState::runaway : LoweringState::stable;
+    if (!speeds.empty()) balance.stable = balance.speeds.front().rotation;
+  }
+  const auto unstable = std::find_if(balance.speeds.begin(), balance.speeds.end(),
+                                     [](const BalanceSpeed& one) { return !one.stable; });
+  if (unstable != balance.speeds.end()) balance.unstable = unstable->rotation;
   return balance;
 }
 

@@ -13,6 +13,7 @@ std::vector<RequiredFactor> required_factors() {
                     .standard = printed.text(row, "standard"),
                     .edition = printed.text(row, "edition"),
                     .value = from_si<Number>(printed.number(row, "holding_factor_min")),
+                    .base = printed.text(row, "base"),
                     .condition = printed.text(row, "condition"),
                     .provenance = {printed.text(row, "source"), printed.text(row, "standing")}});
   }

@@ -330,7 +330,7 @@ def lowering_balance(
     load_torque: float | numpy.typing.ArrayLike,
 ) -> dict:
     """
-    State, stable and unstable speed [rad/s] of a load lowered on its brakes, and the largest load torque [N*m] they take.
+    State, speeds [rad/s] with their stability, first stable and unstable speed of a load lowered on its brakes, and the largest load torque [N*m] they take.
     """
 
 def lowering_deceleration(
@@ -487,6 +487,7 @@ def surface_rise(
     conductivity: float | numpy.typing.ArrayLike,
     solid_density: float | numpy.typing.ArrayLike,
     specific_heat: float | numpy.typing.ArrayLike,
+    conducting_depth: float | numpy.typing.ArrayLike,
     *,
     outside_validity: str = "raise",
     return_status: bool = False,
@@ -495,7 +496,7 @@ def surface_rise(
     """
     Rise of a surface under a constant heat flux.
 
-    In SI: heat_flux [W/m2], braking_time [s], conductivity [W/m/K], solid_density [kg/m3], specific_heat [J/kg/K]; gives [K].
+    In SI: heat_flux [W/m2], braking_time [s], conductivity [W/m/K], solid_density [kg/m3], specific_heat [J/kg/K], conducting_depth [m]; gives [K].
     """
 
 def surface_rise_of_stop(
@@ -504,6 +505,7 @@ def surface_rise_of_stop(
     conductivity: float | numpy.typing.ArrayLike,
     solid_density: float | numpy.typing.ArrayLike,
     specific_heat: float | numpy.typing.ArrayLike,
+    conducting_depth: float | numpy.typing.ArrayLike,
     *,
     outside_validity: str = "raise",
     return_status: bool = False,
@@ -512,7 +514,7 @@ def surface_rise_of_stop(
     """
     Largest rise of a surface during a stop.
 
-    In SI: heat_flux [W/m2], braking_time [s], conductivity [W/m/K], solid_density [kg/m3], specific_heat [J/kg/K]; gives [K].
+    In SI: heat_flux [W/m2], braking_time [s], conductivity [W/m/K], solid_density [kg/m3], specific_heat [J/kg/K], conducting_depth [m]; gives [K].
     """
 
 def temperature_over_trip(

@@ -69,6 +69,9 @@ PARAMETERS: dict[str, Parameter] = {
     "heated_mass": Parameter(MASS, "kg", "Mass of the discs or rims that take the heat.", 3000.0),
     "specific_heat": Parameter(SPECIFIC_HEAT, "J/kg/K", "Specific heat of the material.", 500.0),
     "conductivity": Parameter(CONDUCTIVITY, "W/m/K", "Conductivity of disc or rim.", 50.0),
+    "conducting_depth": Parameter(
+        LENGTH, "mm", "From the heated surface to where no heat flows: half of a disc.", 38.0
+    ),
     "solid_density": Parameter(DENSITY, "kg/m**3", "Density of disc or rim.", 7850.0),
     "heat_flux": Parameter(HEAT_FLUX, "MW/m**2", "Heat into the surface per area and time.", 5.0),
     "braking_time": Parameter(TIME, "s", "Time of braking.", 3.0),
@@ -92,7 +95,14 @@ PARAMETERS: dict[str, Parameter] = {
 }
 
 _BAND = ("lining_friction", "wrap_angle", "rim_diameter", "bands")
-_SURFACE = ("heat_flux", "braking_time", "conductivity", "solid_density", "specific_heat")
+_SURFACE = (
+    "heat_flux",
+    "braking_time",
+    "conductivity",
+    "solid_density",
+    "specific_heat",
+    "conducting_depth",
+)
 _EDDY = ("peak_torque", "critical_speed")
 _STOP = ("brake_torque", "load_torque", "lines", "drum_radius", "equivalent_mass")
 

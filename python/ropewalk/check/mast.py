@@ -41,7 +41,7 @@ def _load(facts: Facts) -> Iterator[Measured]:
 
 
 def _uplift(facts: Facts) -> Iterator[Measured]:
-    from ropewalk._mast import LEGS
+    from ropewalk._mast_legs import LEGS
 
     rated = facts.need("mast")
     if rated.on_legs is None:

@@ -20,6 +20,8 @@ from ropewalk.rig.assembly import (
     Sheaves,
     load_rig,
 )
+from ropewalk.rig.brake_check import BrakeCheck
+from ropewalk.rig.brake_discs import BrakeDiscs
 from ropewalk.rig.brake_parts import Overtravel, RigBrake, braked_hoist
 from ropewalk.rig.deadline_parts import DeadLine, LeverSensor
 from ropewalk.rig.drawworks_parts import DrawworksParts, hoist, trip
@@ -46,6 +48,8 @@ from ropewalk.rig.suspension_parts import HookSpring, LoadPath, RatedPart, Strin
 
 __all__ = [
     "Block",
+    "BrakeCheck",
+    "BrakeDiscs",
     "DeadLine",
     "DrawworksParts",
     "DrumFastening",

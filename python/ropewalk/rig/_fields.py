@@ -159,6 +159,9 @@ Density = Annotated[float, _reader("density"), RoleOf("density"), _NOT_NEGATIVE]
 ForcePerLength = Annotated[
     float, _reader("force_per_length"), RoleOf("force_per_length"), _POSITIVE
 ]
+SpecificHeat = Annotated[float, _reader("specific_heat"), RoleOf("specific_heat"), _POSITIVE]
+HeatLoss = Annotated[float, _reader("heat_loss"), RoleOf("heat_loss"), _NOT_NEGATIVE]
+Conductivity = Annotated[float, _reader("conductivity"), RoleOf("conductivity"), _POSITIVE]
 Damping = Annotated[float, _reader("damping"), RoleOf("damping"), _NOT_NEGATIVE]
 MassPerLength = Annotated[
     float, _reader("mass_per_length"), RoleOf("mass_per_length"), _NOT_NEGATIVE

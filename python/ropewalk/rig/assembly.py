@@ -234,6 +234,7 @@ def _assemble(file: RigFile) -> Rig:
             dead_line_sheave_turns=file.reeving.dead_line_sheave_turns,
         )
     _check_tables(file, rope)
+    drum, drawworks = make_drum(file.drum), make_drawworks(file.drawworks)
     return Rig(
         name=file.rig.name,
         site=file.rig.site,
@@ -252,13 +253,20 @@ def _assemble(file: RigFile) -> Rig:
         operations=operations,
         life=_life(file.life),
         limits=make_limits(file.limits, file.stuck),
-        drum=make_drum(file.drum),
+        drum=drum,
         line=make_string_up(file.line, file.reeving.lines, file.reeving.lead_sheaves),
         program=make_practice(file.program),
-        brake=make_brake(file.brake),
+        brake=make_brake(
+            file.brake,
+            reeving=reeving,
+            drum=drum,
+            drawworks=drawworks,
+            rope_diameter=rope.diameter_si,
+            sheave_diameter=0.5 * (file.crown.sheave_diameter + file.block.sheave_diameter),
+        ),
         overtravel=make_overtravel(file.overtravel),
         deadline=make_dead_line(file.deadline),
-        drawworks=make_drawworks(file.drawworks),
+        drawworks=drawworks,
         compensator=make_compensator(file.compensator),
         weight_on_compensator=weight_on_compensator(file.compensator, file.block.weight),
         sea=make_sea(file.sea),

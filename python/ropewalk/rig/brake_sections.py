@@ -8,13 +8,21 @@ from pydantic import Field
 
 from ropewalk.rig._fields import (
     AccelerationOrZero,
+    Angle,
     AngularVelocity,
+    Area,
+    Conductivity,
     Count,
+    Density,
     Force,
+    HeatLoss,
     Height,
     Length,
     Mass,
+    Positive,
+    Power,
     Section,
+    SpecificHeat,
     Speed,
     Time,
     TimeOrZero,
@@ -29,6 +37,43 @@ class EddySection(Section):
 
     peak_torque: Torque = Field(description="Largest torque at the drum shaft.")
     critical_speed: AngularVelocity = Field(description="Drum speed at which it has it.")
+
+
+class BrakingMotorsSection(Section):
+    """``[brake.motors]``: motors that brake a load that is lowered, brought to the drum shaft."""
+
+    torque_limit: Torque = Field(description="Largest braking torque, of motors and drive.")
+    power_limit: Power = Field(description="Power the supply takes back or the resistors burn.")
+
+
+class BandSection(Section):
+    """``[brake.band]``: a band brake beside the discs."""
+
+    bands: Count = Field(description="Bands on the drum.")
+    wrap_angle: Angle = Field(gt=0.0, description="Angle of the rim the lining covers.")
+    rim_diameter: Length = Field(description="Diameter of the rim.")
+    lining_friction: _Friction = Field(description="Friction of the lining, from its maker.")
+    lever_ratio: Positive = Field(description="Tension in each band over the force on the lever.")
+    lever_force: Force = Field(description="Force on the lever that is counted on.")
+
+
+class FadeSection(Section):
+    """``[brake.fade]``: friction of the pads over their temperature, from their maker."""
+
+    temperatures: list[str] = Field(min_length=2, description='Rising: ["20 degC", "300 degC"].')
+    frictions: list[_Friction] = Field(min_length=2, description="Friction at each.")
+
+
+class HeatSection(Section):
+    """``[brake.heat]``: the discs as bodies that are heated and cool."""
+
+    disc_mass: Mass = Field(description="Mass of all discs together.")
+    specific_heat: SpecificHeat = Field(description="Specific heat of their material.")
+    heat_loss: HeatLoss = Field(description="Heat they give off per time and kelvin, measured.")
+    disc_thickness: Length = Field(description="Thickness of a disc between its rubbed faces.")
+    rubbed_area: Area = Field(description="Area that pads rub, all faces of all discs.")
+    conductivity: Conductivity = Field(description="Conductivity of the discs.")
+    density: Density = Field(gt=0.0, description="Density of the discs.")
 
 
 class BrakeSection(Section):
@@ -46,12 +91,22 @@ class BrakeSection(Section):
     pad_radius: Length = Field(description="Radius at which the friction of the pads acts.")
     lining_friction: _Friction = Field(description="Friction of the pads, from their maker.")
     required_factor: str = Field(description="Key of the holding factor asked for.")
-    rotating_mass: Mass = Field(
-        description="All that turns as a mass at the hook, rope in the first layer: J (N/R)^2."
+    rotating_mass: Mass | None = Field(
+        default=None,
+        description="All that turns as a mass at the hook, rope in the first layer: J (N/R)^2; "
+        "left out, it is computed from [drawworks] in the gear given.",
+    )
+    gear: Annotated[int, Field(ge=0)] | None = Field(
+        default=None,
+        description="Gear in which it brakes, as [drawworks] lists them from 1; 0: the drum alone.",
     )
     delay: TimeOrZero = Field(description="From a stop being asked for until the brake begins.")
     build_up: TimeOrZero = Field(description="Time in which its force then rises.")
     eddy: EddySection | None = None
+    motors: BrakingMotorsSection | None = None
+    band: BandSection | None = None
+    fade: FadeSection | None = None
+    heat: HeatSection | None = None
 
 
 class DeviceSection(Section):

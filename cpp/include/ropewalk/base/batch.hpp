@@ -97,12 +97,15 @@ constexpr bool is_clean(double x) noexcept {
   return inside;
 }
 
-/// True if all of the row's arguments are clean and its joint rule holds. The rule is asked in any
-/// case, so a `joint` must bear any numbers.
+/// True if all of the row's arguments are clean, its joint rule holds and its group is covered.
+/// Both are asked in any case, so a `joint` and a `group` must bear any numbers.
 template <class F, std::size_t... I, class... X>
 constexpr bool is_clean_row(std::index_sequence<I...>, X... x) noexcept {
   bool clean = (is_clean<F, I>(x) & ...);
   if constexpr (HasJointRule<F>) clean = clean & F::joint(from_si<argument_t<F, I>>(x)...);
+  if constexpr (HasGroup<F>) {
+    clean = clean & F::group_range.contains(F::group(from_si<argument_t<F, I>>(x)...));
+  }
   return clean;
 }
 
@@ -122,6 +125,12 @@ RowStatus row_status(const std::array<double, arity<F>>& row) noexcept {
       if (!has(status, RowStatus::inadmissible) &&
           !F::joint(from_si<argument_t<F, I>>(row[I])...)) {
         status |= RowStatus::inadmissible;
+      }
+    }
+    if constexpr (HasGroup<F>) {
+      if (!has(status, RowStatus::inadmissible) &&
+          !F::group_range.contains(F::group(from_si<argument_t<F, I>>(row[I])...))) {
+        status |= RowStatus::outside_validity;
       }
     }
   }(std::make_index_sequence<arity<F>>{});

@@ -7,7 +7,10 @@
 /// It may also have
 ///   - `joint_rule` and `joint(args…)`  a condition between arguments, e.g. "sheave_diameter must
 ///     be at least rope_diameter".
-/// From these three come the checked scalar call (Model below), the batch over arrays (batch.hpp),
+///   - `group_name`, `group_range` and `group(args…)`  what the source covers of a number formed
+///   from
+///     the arguments, a Fourier number for instance; outside it the caller's policy decides.
+/// From these come the checked scalar call (Model below), the batch over arrays (batch.hpp),
 /// the Python binding and the list of signatures: none of them is written by hand.
 #pragma once
 
@@ -38,6 +41,8 @@ auto result_of(std::index_sequence<I...>)
 
 template <class F>
 concept HasJointRule = requires { F::joint_rule; };
+template <class F>
+concept HasGroup = requires { F::group_name; };
 
 /// "sheave.x(): rope_diameter = -0.035 m is outside (0, 1] m (ropewalk's guard …)".
 [[nodiscard]] std::string describe_outside(std::string_view field, double value,
@@ -78,6 +83,15 @@ RowStatus admit(Policy policy, const Q&... args) {
   std::apply([&](const auto&... parameter) { (look(parameter, args), ...); }, F::parameters);
   if constexpr (detail::HasJointRule<F>) {
     if (!F::joint(args...)) detail::throw_joint(F::name, F::joint_rule);
+  }
+  if constexpr (detail::HasGroup<F>) {
+    const double x = F::group(args...);
+    if (!F::group_range.contains(x)) {
+      if (policy == Policy::raise) {
+        detail::throw_outside_validity(F::name, F::group_name, x, "", F::group_range);
+      }
+      status |= RowStatus::outside_validity;
+    }
   }
   return status;
 }

@@ -19,21 +19,30 @@ struct LoweringBrakes {
 
 /// How a load and its brakes go together.
 enum class LoweringState {
-  held,     ///< the torque at rest is enough: the load does not move
-  stable,   ///< from rest it settles at a speed
-  runaway,  ///< the brakes are stronger than the load at no speed
+  held,           ///< friction is enough: the load does not move
+  held_by_motor,  ///< at rest only as long as the motors pull: no brake holds it
+  stable,         ///< from rest it settles at a speed
+  runaway,        ///< the brakes are stronger than the load at no speed
 };
 
 /// Torque of all brakes together at a speed.
 [[nodiscard]] Torque lowering_torque(const LoweringBrakes& brakes,
                                      AngularVelocity rotation) noexcept;
 
-/// The speeds at which load and brakes are in balance. A speed is stable if the brakes get stronger
-/// than the load above it and weaker below.
+/// A speed at which load and brakes are in balance. It is stable if the brakes are stronger than
+/// the load above it and weaker below.
+struct BalanceSpeed {
+  AngularVelocity rotation;
+  bool stable;
+};
+
+/// The speeds at which load and brakes are in balance.
 struct LoweringBalance {
   LoweringState state;
-  std::optional<AngularVelocity> stable;    ///< where the load settles from rest
-  std::optional<AngularVelocity> unstable;  ///< any faster and the load runs away
+  std::vector<BalanceSpeed> speeds;       ///< all of them, rising; stable and unstable by turns
+  std::optional<AngularVelocity> stable;  ///< where the load settles from rest
+  std::optional<AngularVelocity>
+      unstable;         ///< the first: faster it gains speed, to the next stable
   Torque largest_load;  ///< that the brakes hold at some speed without running away
 };
 

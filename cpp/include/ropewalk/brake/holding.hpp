@@ -1,6 +1,7 @@
 /// Holding factor: how much stronger than its load a brake is, and how much is asked for.
 #pragma once
 
+#include <array>
 #include <string_view>
 #include <vector>
 
@@ -29,12 +30,18 @@ struct HoldingFactor {
 };
 inline constexpr Model<HoldingFactor> holding_factor{};
 
+/// Torques that rules divide a brake's torque by, all at the place of the brake: that of the load
+/// at rest, that of hoisting it, friction of the sheaves included, and the rated one of the motors.
+inline constexpr std::array<std::string_view, 3> factor_bases{"load torque", "hoisting torque",
+                                                              "motor torque"};
+
 /// One row of cpp/data/brake_holding_factors.csv: a factor that is asked for.
 struct RequiredFactor {
   std::string_view key;  ///< "OSHA 1910.179 control braking"
   std::string_view standard;
   std::string_view edition;
   Number value;
+  std::string_view base;       ///< what the brake's torque is divided by, see below
   std::string_view condition;  ///< which brake, against what
   Provenance provenance;
 };

@@ -3,6 +3,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <optional>
 #include <string_view>
 #include <vector>
 
@@ -40,8 +41,11 @@ inline constexpr Parameter<ForcePerLength> line_stiffness{
 /// N    lines            number
 /// R    drum_radius      length, of the middle of the rope on the drum
 /// M    equivalent_mass  mass of the load and of all that turns, at the hook: a moment of inertia J
-///                       at the drum shaft counts as J (N/R)²
+///                       at the drum shaft counts as J (N/R)², the load as the drum feels it,
+///                       T_L N / (R g)
 ///
+/// The line carries W − (W/g) a while the load slows, and the drum feels that through the friction
+/// of the sheaves: T_L N / R of the weight W, and as much of its inertia.
 /// Negative: the brake is weaker than the load, which gains speed. Source: Newton's second law.
 struct LoweringDeceleration {
   static constexpr std::string_view name = "brake.lowering_deceleration";
@@ -58,17 +62,20 @@ inline constexpr Model<LoweringDeceleration> lowering_deceleration{};
 
 /// Deceleration of a block that is hoisted, the drive off and the brake fully on.
 ///
-///   a = (T_b + T_L) N / (R M)
+///   a = min(g, (T_b + T_L) N / (R M))
 ///
-/// Symbols and source as for LoweringDeceleration: the load brakes too. Where it comes out above
-/// gravity the load itself would rise on: the line goes slack.
+/// g  standard gravity. Other symbols and source as for LoweringDeceleration: the load brakes too.
+/// No line pushes a block down. Where the result is g the brake slows the drum harder: the line
+/// goes slack, and the block coasts up as if thrown.
 struct HoistingDeceleration {
   static constexpr std::string_view name = "brake.hoisting_deceleration";
   static constexpr std::tuple parameters = LoweringDeceleration::parameters;
 
   static constexpr Acceleration formula(Torque brake_torque, Torque load_torque, Number lines,
                                         Length drum_radius, Mass equivalent_mass) noexcept {
-    return at_hook(brake_torque + load_torque, lines, drum_radius) / equivalent_mass;
+    return std::min(
+        Acceleration(at_hook(brake_torque + load_torque, lines, drum_radius) / equivalent_mass),
+        Acceleration(standard_gravity));
   }
 };
 inline constexpr Model<HoistingDeceleration> hoisting_deceleration{};
@@ -128,11 +135,15 @@ enum class StopDirection { hoisting, lowering };
 [[nodiscard]] StopDirection stop_direction_named(std::string_view name);
 
 /// A stop: from the moment it is asked for until block and drum stand. Forces at the hook.
+///
+/// Until the brake begins, `delay_force` acts at the drum. Lowering it is that of an auxiliary
+/// brake or motor that keeps the speed, and it only resists: it may bring the block to rest, which
+/// is no stop, since it is gone when the brake begins. Hoisting it is the drive's, which pulls.
 struct Stop {
   StopDirection direction;
   Speed speed;         ///< of the block when the stop is asked for
   Force hook_load;     ///< W, hangs on the line
-  Force drum_load;     ///< what of it the drum feels: T_L N / R
+  Force drum_load;     ///< what of it the drum feels as it moves this way: T_L N / R
   Force delay_force;   ///< holds (lowering) or pulls (hoisting) until the brake begins
   Force brake_force;   ///< of the brake fully on: T_b N / R
   Time delay;          ///< until the brake begins: sensing, valves, clutch
@@ -140,18 +151,32 @@ struct Stop {
   Mass rotating_mass;  ///< all that turns, as a mass at the hook
 };
 
+/// What a hoisted block does after its highest point. Friction of the sheaves is not counted on to
+/// hold it, at rest or on the way down.
+struct FallBack {
+  bool falls;           ///< the drum gives way, or the block drops into its slack line
+  bool holds;           ///< the brake ends it
+  Length distance;      ///< down from the highest point; infinite if nothing ends it
+  Time time;            ///< likewise
+  Speed highest_speed;  ///< likewise
+};
+
 /// What becomes of a stop on a line that does not stretch.
 struct RigidStop {
-  bool stops;                 ///< false: the brake is weaker than the load, which keeps its way
-  bool runs_back;             ///< hoisting: the block stands before the brake can hold it
-  Time time;                  ///< infinite if it does not stop
-  Length distance;            ///< likewise
+  bool stops;         ///< false: the brake is weaker than the load, which keeps its way
+  bool stands_early;  ///< lowering: `delay_force` brought the block to rest, which is no stop
+  bool slack;         ///< hoisting: the line goes slack, the brake slows the drum harder than g
+  Time time;        ///< to standstill, hoisting to the highest point; infinite if it does not stop
+  Length distance;  ///< likewise
   Speed highest_speed;        ///< infinite likewise
-  Acceleration deceleration;  ///< brake fully on; negative if the load gains speed
+  Acceleration deceleration;  ///< brake fully on; negative if the load gains speed; at most g up
+  std::optional<FallBack> fall_back;  ///< of hoisting
 };
 
 /// Closed form of a stop on a line that does not stretch: constant speed change in the delay, then
-/// a force that rises evenly, then stays.
+/// a force that rises evenly, then stays. Load and turning parts are one mass, the load's share
+/// `drum_load`/g as the drum feels it. Hoisting, the block slows by g at most. A block that drops
+/// into a slack line takes the drum along, impulse for impulse; `elastic_stop` has the blow.
 /// Source: Newton's second law, integrated. Throws InadmissibleError for what cannot be.
 [[nodiscard]] RigidStop rigid_stop(const Stop& stop);
 
@@ -163,18 +188,19 @@ struct ElasticLine {
 
 /// Course of a stop on an elastic line, in the direction the block went.
 struct ElasticStop {
-  bool stops;                        ///< false: still moving after `time_limit`
-  Time time;                         ///< when the drum stands for good; infinite if not
-  Length drum_distance;              ///< travel of the drum until then, as travel of the block
-  Length block_distance;             ///< farthest travel of the block
-  Force peak;                        ///< largest load on the line at the hook
-  Force least;                       ///< smallest; 0: the line went slack
-  std::vector<double> times;         ///< s
-  std::vector<double> drum_travel;   ///< m
-  std::vector<double> block_travel;  ///< m
-  std::vector<double> drum_speed;    ///< m/s
-  std::vector<double> block_speed;   ///< m/s
-  std::vector<double> hook_force;    ///< N
+  bool stops;                         ///< false: still moving after `time_limit`
+  Time time;                          ///< when the drum stands for good; infinite if not
+  Length drum_distance;               ///< travel of the drum until then, as travel of the block
+  Length block_distance;              ///< farthest travel of the block
+  Force peak;                         ///< largest load on the line at the hook
+  Force least;                        ///< smallest; 0: the line went slack
+  std::optional<FallBack> fall_back;  ///< of hoisting; down to the lowest point after the highest
+  std::vector<double> times;          ///< s
+  std::vector<double> drum_travel;    ///< m
+  std::vector<double> block_travel;   ///< m
+  std::vector<double> drum_speed;     ///< m/s
+  std::vector<double> block_speed;    ///< m/s
+  std::vector<double> hook_force;     ///< N
 };
 
 /// A stop on an elastic line by integration: load and turning parts as two masses, the line a
