@@ -23,10 +23,10 @@ AIM = 10.0
 def texts() -> Iterator[str]:
     """Rig 7 without its plan, again and again with other numbers."""
     whole = rw.rig.example("rig7").read_text(encoding="utf-8")
-    plan = re.compile(r"^\[\[(?:operation|string\.[^\]]*)\]\]$|^\[mud\]$|^\[life", re.MULTILINE)
+    plan = re.compile(r"^\[\[operation\]\]$|^\[(?:mud|string|stuck)\]$|^\[life", re.MULTILINE)
     parts = re.split(r"(?m)^(?=\[)", whole)
     kept = "".join(part for part in parts if not plan.match(part))
-    kept += '\nhook_load = "420000 lbf"\n'
+    kept = kept.replace("[limits]\n", '[limits]\nhook_load = "420000 lbf"\n')
     for number in itertools.count():
         weight = 40_000 + number % 9_000
         yield kept.replace('weight = "46000 lbf"', f'weight = "{weight} lbf"')

@@ -150,16 +150,11 @@ def test_work_of_the_plan_is_that_of_its_parts() -> None:
 
 def test_a_casing_string_of_two_weights_works_like_their_mean(tmp_path: Path) -> None:
     """A third of 40 lb/ft and two thirds of 58 lb/ft weigh as 52 lb/ft all the way."""
-    one = """[[string.production_casing]]
-name = "casing 9 5/8 in 47 lb/ft"
-length = "2200 m"
-mass_per_length = "47 lb/ft"
-"""
+    one = '  { name = "casing 9 5/8 in 47 lb/ft", length = "2200 m", mass_per_length = "47 lb/ft" },\n'
     assert one in RIG7
-    part = '[[string.production_casing]]\nname = "part"\n'
-    two = (
-        f'{part}length = "1466.6666666666667 m"\nmass_per_length = "58 lb/ft"\n\n'
-        f'{part}length = "733.3333333333333 m"\nmass_per_length = "40 lb/ft"\n'
+    two = "".join(
+        f'  {{ name = "part", length = "{length} m", mass_per_length = "{weight} lb/ft" }},\n'
+        for length, weight in ((1466.6666666666667, 58), (733.3333333333333, 40))
     )
     mixed = load(tmp_path, RIG7.replace(one, two))
     mean = load(tmp_path, RIG7.replace(one, one.replace('"47 lb/ft"', '"52 lb/ft"')))
