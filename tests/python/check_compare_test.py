@@ -137,7 +137,8 @@ def test_every_form_has_old_and_new(tmp_path: Path) -> None:
         assert "neither inspection" in text
     data = json.loads(comparison_text(found, "json"))
     assert data["outcome"] == 1
-    record = next(one for one in data["changes"] if one["what"] == "broken now")
+    record = next(one for one in data["changes"] if one["rule"] == "line.design_factor")
+    assert record["what"] == "broken now"
     assert record["old"]["value"] > record["old"]["limit"] > record["new"]["value"]
 
 

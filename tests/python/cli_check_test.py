@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import json
 import os
+import signal
 import subprocess
 import sys
 from pathlib import Path
@@ -143,6 +144,34 @@ def test_without_a_terminal_no_bar_and_no_color(tmp_path: Path) -> None:
     assert done.returncode == 1
     assert done.stderr == ""
     assert "\x1b" not in done.stdout
+
+
+@pytest.mark.skipif(os.name == "nt", reason="Ctrl-C is sent otherwise there")
+def test_ctrl_c_ends_with_130_and_no_traceback(tmp_path: Path) -> None:
+    """128 and the number of the signal, as shells have it (POSIX, exit status of a command)."""
+    rigs = [write_rig(tmp_path / "rigs" / f"{number}.toml") for number in range(1500)]
+    code = (
+        "import sys\n"
+        "from ropewalk.check import files\n"
+        "from ropewalk.cli import main\n"
+        "check = files.check_file\n"
+        "def told(path):\n"
+        "    print('begun', file=sys.stderr, flush=True)\n"
+        "    return check(path)\n"
+        "files.check_file = told\n"
+        f"main(['check', {str(rigs[0].parent)!r}])\n"
+    )
+    with subprocess.Popen(
+        [sys.executable, "-c", code], stdout=subprocess.PIPE, stderr=subprocess.PIPE, text=True
+    ) as running:
+        assert running.stderr is not None
+        assert running.stderr.readline() == "begun\n"
+        running.send_signal(signal.SIGINT)
+        output, errors = running.communicate(timeout=60)
+    assert running.returncode == 130
+    assert output == ""
+    assert errors.splitlines()[-1] == "interrupted"
+    assert "Traceback" not in errors
 
 
 def test_a_reader_that_goes_away_is_no_traceback(tmp_path: Path) -> None:

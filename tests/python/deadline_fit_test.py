@@ -178,7 +178,7 @@ def test_an_anchor_without_friction_is_refused_by_its_key(tmp_path: Path, fricti
     path = tmp_path / "rig.toml"
     path.write_text(text.replace(old, f"wraps = 4\nfriction = {friction}\n"), encoding="utf-8")
     bound = "less than or equal to 1" if friction == "1.5" else "greater than 0"
-    with pytest.raises(rw.rig.RigFileError, match=rf"deadline.anchor.friction = .*{bound}"):
+    with pytest.raises(rw.rig.RigFileError, match=rf"deadline.anchor.friction: .*{bound}"):
         rw.load_rig(path)
 
 

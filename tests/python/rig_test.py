@@ -89,7 +89,7 @@ def test_other_units_give_the_same_rig(tmp_path: Path) -> None:
             ["operation[1].drag_up: got 1.2", "less than or equal"],
         ),
         ("drag_up = 0.08", "drag_up = nan", ["operation[1].drag_up"]),
-        ("ropewalk = 1", "ropewalk = 3", ["rig.toml:6: ropewalk: layout 3", "1 and 2 are read"]),
+        ("ropewalk = 2", "ropewalk = 3", ["rig.toml:6: ropewalk: layout 3", "1 and 2 are read"]),
         ('"roller"', '"oiled"', ["reeving.sheave_friction", '"roller", "plain"']),
         ("[rope]", "[rope", ["not valid TOML", "line"]),
     ],
@@ -150,7 +150,10 @@ def test_work_of_the_plan_is_that_of_its_parts() -> None:
 
 def test_a_casing_string_of_two_weights_works_like_their_mean(tmp_path: Path) -> None:
     """A third of 40 lb/ft and two thirds of 58 lb/ft weigh as 52 lb/ft all the way."""
-    one = '  { name = "casing 9 5/8 in 47 lb/ft", length = "2200 m", mass_per_length = "47 lb/ft" },\n'
+    one = (
+        '  { name = "casing 9 5/8 in 47 lb/ft", length = "2200 m", '
+        'mass_per_length = "47 lb/ft" },\n'
+    )
     assert one in RIG7
     two = "".join(
         f'  {{ name = "part", length = "{length} m", mass_per_length = "{weight} lb/ft" }},\n'

@@ -81,6 +81,7 @@ def gather(path: str | os.PathLike[str]) -> Content:
     >>> content.name, dict(content.inputs)["reeving"][0]
     ('Rig 7', ('lines', '10'))
     """
+    from ropewalk.check.files import notes_of
     from ropewalk.check.formats.words import cautions
     from ropewalk.check.run import check_rig
     from ropewalk.rig import load_rig
@@ -99,7 +100,7 @@ def gather(path: str | os.PathLike[str]) -> Content:
         name=rig.name,
         site=rig.site,
         invented=rig.invented,
-        notes=tuple(str(note) for note in getattr(rig, "notes", ())),
+        notes=notes_of(rig, os.fspath(path)),
         inputs=inputs_of(tomllib.loads(data.decode("utf-8"))),
         verdicts=verdicts,
         pictures=drawn,
