@@ -128,6 +128,7 @@ _VALUES: dict[str, dict[str, Any]] = {
     "flag": {"type": "boolean"},
     "date": {"type": "string", "pattern": _DATE},
     "text or number": {"type": ["string", "number"]},
+    "text, number or false": {"anyOf": [{"type": ["string", "number"]}, {"const": False}]},
     "text or list": {"anyOf": [_STRING, {"type": "array", "items": _STRING}]},
     "text or table": {"anyOf": [_STRING, {"type": "object", "additionalProperties": _STRING}]},
 }
