@@ -121,9 +121,9 @@ def _check_demand(names: list[str]) -> None:
 
 def _tables(section: type[BaseModel], before: str = "") -> Iterator[str]:
     """Names of the tables in a section and in those, ``"drawworks.motors"``, ``"operation"``."""
-    for name, field in section.model_fields.items():
+    for name, one in section.model_fields.items():
         path = f"{before}{name}"
-        shape = shape_of(field)
+        shape = shape_of(one)
         nested = False
         while shape.item is not None:
             shape, nested = shape.item, True
