@@ -16,7 +16,7 @@ from ropewalk.rig.problems import KeyPath, key_text
 from ropewalk.rig.resolved import Resolved, resolved
 from ropewalk.rig.sections import RigFile
 
-__all__ = ["LAYOUT", "Format", "listing_schema", "listing_text"]
+__all__ = ["LAYOUT", "Format", "by_table", "listing_schema", "listing_text", "si_text"]
 
 Format = Literal["table", "json", "toml"]
 
@@ -81,7 +81,9 @@ def _table(reading: Reading[RigFile]) -> str:
     lines = [f"note: {plain(note)}" for note in reading.notes]
     for table, rows in by_table(resolved(reading)).items():
         lines += ["", f"[{plain(table)}]"] if table else [""] * bool(lines)
-        cells = [(plain(key), plain(one.text), _si(one), plain(one.origin)) for key, one in rows]
+        cells = [
+            (plain(key), plain(one.text), si_text(one), plain(one.origin)) for key, one in rows
+        ]
         widths = [
             max((len(row[i]) for row in cells if len(row[i]) <= _WIDEST), default=0)
             for i in range(3)
@@ -92,8 +94,13 @@ def _table(reading: Reading[RigFile]) -> str:
     return "\n".join(lines) + "\n"
 
 
-def _si(one: Resolved) -> str:
-    """SI number of a quantity, beside what is written; empty for all others."""
+def si_text(one: Resolved) -> str:
+    """SI number of a quantity, to stand beside what is written; empty for all others.
+
+    >>> from ropewalk.rig.origins import Origin
+    >>> si_text(Resolved("rope.diameter", 0.034925, "1.375 in", "m", Origin("file", "rig.toml", 9)))
+    '= 0.034925 m'
+    """
     if not one.unit:
         return ""
     unit = one.unit.replace("**2", "²").replace("**3", "³").replace("*", "·")
