@@ -185,6 +185,9 @@ def test_what_the_schema_takes_the_reader_takes(old: str, new: str) -> None:
 def test_a_file_that_includes_others_need_not_be_whole() -> None:
     assert fits('ropewalk = 2\ninclude = "common.toml"\n[block]\nhighest = "8 m"')
     assert not fits('ropewalk = 2\n[block]\nhighest = "8 m"')
+    no_mud = PLAN[PLAN.index("[[string") :]
+    assert fits(f'ropewalk = 2\ninclude = "rig.toml"\n{no_mud}')
+    assert not fits(SMALL + no_mud)
 
 
 def test_sections_are_the_list() -> None:
