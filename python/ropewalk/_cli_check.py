@@ -1,4 +1,4 @@
-"""The commands about checks: ``check``, ``rules``, ``compare`` and ``report``."""
+"""The commands about rig files: ``check``, ``rules``, ``compare``, ``report`` and ``show``."""
 
 from __future__ import annotations
 
@@ -13,6 +13,7 @@ import click
 if TYPE_CHECKING:
     from ropewalk.check import FileReport
     from ropewalk.check.formats import Format
+    from ropewalk.rig.listing import Format as ListingFormat
 
 __all__ = ["COMMANDS"]
 
@@ -210,6 +211,38 @@ def report(rig_file: Path, out: Path) -> None:
             sys.exit(2)
 
 
+@click.command()
+@click.argument("rig_file", type=_RIG_FILE)
+@click.option(
+    "--format",
+    "form",
+    type=click.Choice(["table", "json", "toml"]),
+    default="table",
+    show_default=True,
+    help="How the result is written; toml is one rig file of it all.",
+)
+@click.option("--out", type=_OUT, help="File for the result; else it is printed.")
+def show(rig_file: Path, form: ListingFormat, out: Path | None) -> None:
+    """Show every value of RIG_FILE and where it comes from: file and line, included, default.
+
+    Includes are resolved, quantities in SI beside what is written. Exit code 2: the file cannot be
+    used.
+    """
+    from ropewalk.rig import RigFileError, read
+    from ropewalk.rig.listing import listing_text
+
+    try:
+        text = listing_text(read(rig_file), form)
+    except RigFileError as error:
+        click.echo(str(error), err=True)
+        sys.exit(2)
+    with _written(out):
+        if out is None:
+            click.echo(text, nl=False)
+        else:
+            _write(out, text)
+
+
 def _write(path: Path, text: str) -> None:
     from ropewalk.check.writing import write_text
 
@@ -241,4 +274,4 @@ def _interrupted_quietly() -> Iterator[None]:
 
 
 #: Added to the group of `ropewalk.cli`.
-COMMANDS = (check, rules, compare, report)
+COMMANDS = (check, rules, compare, report, show)

@@ -195,3 +195,19 @@ def test_an_overloaded_line_fails(rig):
     heavy = replace(rig, rope=rw.Rope("6x19S IWRC", grade="EIPS", diameter="0.875 in"))
     verdicts = [v for v in rw.check.check_rig(heavy) if v.rule.id == "line.design_factor"]
     assert {v.status for v in verdicts} == {Status.FAIL}
+
+
+@pytest.mark.parametrize(
+    ("value", "expected"),
+    [
+        (1.375 * 0.0254, "34.92 mm"),
+        (-0.2, "-200 mm"),
+        (1.0, "1 m"),
+        (0.0, "0 m"),
+        (-2.348, "-2.348 m"),
+        (45.5 * 0.0254, "1.156 m"),
+    ],
+)
+def test_short_lengths_read_in_millimeters(rig, value, expected):
+    """Inches by 25.4 mm, NIST SP 811 (2008), app. B.8."""
+    assert Facts(rig).text(value, "length") == expected

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import base64
+import hashlib
 import re
 import tomllib
 from collections.abc import Iterator
@@ -13,6 +14,7 @@ from typing import Any
 
 import pytest
 from check_rigs import FEW_LINES, RIG7, WRONG, write_rig
+from rig_files import SMALL, write
 
 import ropewalk as rw
 from ropewalk.report.content import INVENTED, Content, gather, inputs_of
@@ -148,12 +150,38 @@ def test_every_input_is_there(page: Page, markdown: str) -> None:
 
 def test_inputs_count_every_value_once() -> None:
     data = tomllib.loads(RIG7)
-    rows = [row for _, table in inputs_of(data) for row in table]
+    rows = [row for _, table in inputs_of(rw.rig.read(rw.rig.example("rig7"))) for row in table]
+    given = [row for row in rows if not row[3].startswith("default, ")]
     plain = sum(1 for _ in leaves(data))
     lists = RIG7.count("= [0") + RIG7.count('= ["')
-    assert len(rows) == plain + lists
-    keys = [f"{name}.{key}" for name, table in inputs_of(data) for key, _ in table]
-    assert len(set(keys)) == len(keys)
+    assert len(given) == plain + lists
+    assert all(row[3].startswith("rig7.toml:") for row in given)
+    assert len(rows) > len(given)
+
+
+def test_inputs_of_included_files_and_defaults_have_their_origin(tmp_path: Path) -> None:
+    """Sums are those that hashlib gives for the bytes on disk, a byte order mark included."""
+    common = 'ropewalk = 1\n[limits]\noverpull = "100 kN"\n'
+    (tmp_path / "common.toml").write_bytes(b"\xef\xbb\xbf" + common.encode())
+    top = write(tmp_path, SMALL.replace("[rig]", 'include = "common.toml"\n[rig]', 1))
+    found = gather(top)
+    stuck = ("overpull", "100 kN", "= 100000 N", "common.toml:3, included")
+    lead = ("lead_sheaves", "0", "", "default, definition: none unless given")
+    assert dict(found.inputs)["stuck"] == (stuck,)
+    assert lead in dict(found.inputs)["reeving"]
+    shown = Page(page_text(found)).texts
+    said = report_markdown(found).replace("\\", "")
+    for cell in (*stuck, *lead):
+        assert not cell or cell in shown
+        assert cell in said
+    note = "common.toml: layout 1 is read as layout 2"
+    assert note in found.notes
+    assert f"Note: {note}" in shown
+    assert f"Note: {note}" in said
+    for path in (top, tmp_path / "common.toml"):
+        digest = hashlib.sha256(path.read_bytes()).hexdigest()
+        assert (f"rig file {path.name}, SHA-256", digest) in found.versions
+        assert digest in said
 
 
 def test_the_report_has_verdicts_sources_cautions_and_versions(page: Page, markdown: str) -> None:
@@ -182,10 +210,10 @@ def test_a_rig_that_is_not_invented_has_no_banner(content: Content) -> None:
 
 def test_texts_of_the_rig_are_shown_and_do_nothing(content: Content) -> None:
     nasty = "<script>alert(1)</script> | ![x](https://example.org/x.png) 'q' \" & `c`\n# d"
-    found = replace(content, name=nasty, notes=(nasty,), inputs=((nasty, ((nasty, nasty),)),))
+    found = replace(content, name=nasty, notes=(nasty,), inputs=((nasty, ((nasty,) * 4,)),))
     shown = Page(page_text(found))
     assert "script" not in shown.tags
-    assert sum("<script>alert(1)</script>" in text for text in shown.texts) == 6
+    assert sum("<script>alert(1)</script>" in text for text in shown.texts) == 8
     text = report_markdown(found)
     assert "![x](" not in text
     assert not re.search(r"(?<!\\)<script", text)

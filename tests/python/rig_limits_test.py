@@ -95,9 +95,33 @@ def test_a_table_that_is_demanded_must_be_there(checked):
     assert checked('demand = ["line"]\n')["line.length"].status is Status.NOT_COMPUTED
 
 
-def test_only_tables_of_rig_files_can_be_demanded(checked):
-    with pytest.raises(rw.rig.RigFileError, match="did you mean 'brake'"):
-        checked('demand = ["brakes"]\n')
+@pytest.mark.parametrize(
+    ("table", "rule"),
+    [
+        ("drawworks.motors", "drawworks.pull"),
+        ("drum.spooling", "drum.fleet_angle"),
+        ("drum.fastening", "drum.end_holding"),
+    ],
+)
+def test_a_table_inside_another_can_be_demanded(checked, table, rule):
+    assert checked("")[rule].status is Status.NOT_APPLICABLE
+    found = checked(f'demand = ["{table}"]\n')
+    assert found[rule].status is Status.NOT_COMPUTED
+    assert found["brake.emergency"].status is Status.NOT_APPLICABLE
+
+
+@pytest.mark.parametrize(
+    ("table", "close"),
+    [
+        ("brakes", "brake"),
+        ("drawworks.motor", "drawworks.motors"),
+        ("drum.spool", "drum.spooling"),
+        ("operation[1]", "operation"),
+    ],
+)
+def test_only_tables_of_rig_files_can_be_demanded(checked, table, close):
+    with pytest.raises(rw.rig.RigFileError, match=f"did you mean {close!r}"):
+        checked(f'demand = ["{table}"]\n')
 
 
 def test_limits_travel_to_workers(tmp_path):

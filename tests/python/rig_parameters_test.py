@@ -81,6 +81,8 @@ def test_every_parameter_is_said_once_with_unit_and_meaning() -> None:
         ("sea.response.periods[]", "quantity", "time", 0.0, True, True),
         ("reeving.lines", "whole number", "", 1.0, False, True),
         ("mast.dead_line", "text or list", "", None, False, True),
+        ("limits.house.*", "text, number or false", "", None, False, False),
+        ("limits.rule[].at_least", "text or number", "", None, False, False),
         ("units", "text or table", "", None, False, False),
     ],
 )
@@ -144,6 +146,8 @@ def test_the_schema_is_a_schema_and_both_examples_fit() -> None:
         ("[rig]", 'units = { mood = "good" }\n[rig]'),
         ('[drawworks]\npower = "1500 hp"\n', '[mud]\ndensity = "1 kg/m**3"\n'),
         ("invented = true", "invented = 1"),
+        ("[drawworks]", '[limits.house]\n"trade.usual_least" = true\n[drawworks]'),
+        ("[drawworks]", '[limits.house]\n"trade.usual_least" = []\n[drawworks]'),
     ],
 )
 def test_what_the_schema_refuses_the_reader_refuses(old: str, new: str) -> None:
@@ -166,6 +170,9 @@ def test_what_the_schema_refuses_the_reader_refuses(old: str, new: str) -> None:
         ("[rig]", 'units = { length = "ft" }\n[rig]'),
         ("[drawworks]", PLAN + "[drawworks]"),
         ("[drawworks]", "[limits]\n[drawworks]"),
+        ("[drawworks]", '[limits.house]\n"trade.usual_least" = false\n[drawworks]'),
+        ("[drawworks]", '[limits.house]\n"line.design_factor" = 4\n[drawworks]'),
+        ("[drawworks]", '[limits.house]\n"line.length" = "900 m"\n[drawworks]'),
     ],
 )
 def test_what_the_schema_takes_the_reader_takes(old: str, new: str) -> None:
@@ -178,6 +185,9 @@ def test_what_the_schema_takes_the_reader_takes(old: str, new: str) -> None:
 def test_a_file_that_includes_others_need_not_be_whole() -> None:
     assert fits('ropewalk = 2\ninclude = "common.toml"\n[block]\nhighest = "8 m"')
     assert not fits('ropewalk = 2\n[block]\nhighest = "8 m"')
+    no_mud = PLAN[PLAN.index("[[string") :]
+    assert fits(f'ropewalk = 2\ninclude = "rig.toml"\n{no_mud}')
+    assert not fits(SMALL + no_mud)
 
 
 def test_sections_are_the_list() -> None:

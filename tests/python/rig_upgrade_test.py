@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import json
 import tomllib
 import warnings
 from pathlib import Path
@@ -11,6 +12,7 @@ import pytest
 from rig_files import PLAN, SMALL, load, refused, write
 
 import ropewalk as rw
+from ropewalk.check.formats import text_of
 from ropewalk.rig.file import parse_rig
 from ropewalk.rig.upgrade import LAYOUTS, upgrade
 
@@ -98,3 +100,18 @@ def test_a_plan_of_its_own_has_layouts_too(tmp_path: Path) -> None:
     bad.write_text(bad.read_text().replace('"3401 m"', '"3400 m"', 1))
     with pytest.raises(rw.rig.RigFileError, match=r"^plan.toml:\d+: operation\[1\].depth"):
         rw.Campaign.from_plan(rig, bad)
+
+
+def test_checks_say_what_was_read_otherwise(tmp_path: Path) -> None:
+    reports = rw.check.check_files([write(tmp_path, OLD)])
+    notes = rw.rig.read(tmp_path / "rig.toml").notes
+    assert len(notes) == 2
+    assert reports[0].notes == notes
+    table, markdown = text_of(reports), text_of(reports, "markdown").replace("\\", "")
+    for note in notes:
+        assert f"  note: {note}\n" in table
+        assert f"\nNote: {note}\n" in markdown
+    assert json.loads(text_of(reports, "json"))["files"][0]["notes"] == list(notes)
+    today = rw.check.check_files([write(tmp_path, SMALL)])
+    assert "note: " not in text_of(today)
+    assert "Note: " not in text_of(today, "markdown")

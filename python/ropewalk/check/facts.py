@@ -133,9 +133,15 @@ class Facts:
 
 
 def text(value: float, role: str) -> str:
-    """Return an SI number with its unit, ``"612.3 kN"``."""
+    """Return an SI number with a unit of a handy size.
+
+    >>> text(612345.0, "force"), text(0.034925, "length"), text(0.0, "length"), text(8.5, "length")
+    ('612.3 kN', '34.92 mm', '0 m', '8.5 m')
+    """
     from ropewalk._signature import ROLES
 
+    if role == "length" and 0.0 < abs(value) < 1.0:
+        return f"{1e3 * value:.4g} mm"
     for factor, unit in _LARGER.get(role, ()):
         if abs(value) >= factor:
             return f"{value / factor:.4g} {unit}"

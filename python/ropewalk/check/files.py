@@ -9,15 +9,12 @@ from collections.abc import Callable, Iterable, Mapping, Sequence
 from contextlib import closing
 from dataclasses import dataclass, field
 from pathlib import Path
-from typing import TYPE_CHECKING, NamedTuple
+from typing import NamedTuple
 
 from ropewalk.check.discover import Paths, find_rig_files
 from ropewalk.check.verdict import Severity, Verdict
 from ropewalk.check.workers import cores, in_processes
 from ropewalk.errors import InadmissibleError
-
-if TYPE_CHECKING:
-    from ropewalk.rig import Rig
 
 __all__ = ["FileReport", "Place", "check_file", "check_files", "outcome"]
 
@@ -163,17 +160,18 @@ def check_file(path: str | os.PathLike[str]) -> FileReport:
     True
     """
     from ropewalk.check.run import check_rig
-    from ropewalk.rig import load_rig
+    from ropewalk.rig import read, rig_of
     from ropewalk.rig.file import RigFileError
 
     shown = os.fspath(path)
     try:
-        rig = load_rig(shown)
+        reading = read(shown)
+        rig = rig_of(reading)
         return FileReport(
             shown,
             name=rig.name,
             verdicts=check_rig(rig),
-            notes=notes_of(rig, shown),
+            notes=reading.notes,
             invented=rig.invented,
             lines=_lines_of_tables(Path(path)),
         )
@@ -183,16 +181,6 @@ def check_file(path: str | os.PathLike[str]) -> FileReport:
     except Exception as error:  # a file must not stop the others, whatever is in it
         text = (str(error).splitlines() or [""])[0]
         return FileReport(shown, error=f"{shown}: {type(error).__name__}: {text}")
-
-
-def notes_of(rig: Rig, path: str) -> tuple[str, ...]:
-    """What the reader of rig files remarked on a file, where it is one that remarks things."""
-    from ropewalk import rig as rigs
-
-    notes = getattr(rig, "notes", None)
-    if notes is None and hasattr(rigs, "read"):
-        notes = rigs.read(path).notes
-    return tuple(str(note) for note in notes or ())
 
 
 def _lost(path: str, how: str) -> FileReport:

@@ -61,7 +61,9 @@ def judge(rule: Rule, facts: Facts, demanded: frozenset[str] = frozenset()) -> l
     try:
         measured: Iterable[Measured] = list(rule.measure(facts))
     except Absent as absent:
-        asked = absent.section in demanded
+        # Where a table is missing, so are those inside it.
+        inside = f"{absent.section}."
+        asked = any(one == absent.section or one.startswith(inside) for one in demanded)
         status = Status.NOT_COMPUTED if asked else Status.NOT_APPLICABLE
         return [Verdict(rule, status, source=rule.source, reason=str(absent))]
     except NotApplicable as reason:

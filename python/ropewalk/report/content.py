@@ -5,19 +5,24 @@ from __future__ import annotations
 import hashlib
 import os
 import platform
-import tomllib
-from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
-from pathlib import Path
-from typing import TYPE_CHECKING, Any
+from typing import TYPE_CHECKING, TypeAlias
 
 from ropewalk.check.verdict import Verdict
 from ropewalk.report.pictures import Picture, pictures
+from ropewalk.rig.file import Reading, read
+from ropewalk.rig.listing import by_table, si_text
+from ropewalk.rig.resolved import resolved
 
 if TYPE_CHECKING:
-    from ropewalk.rig import Rig
+    from ropewalk.rig.sections import RigFile
 
-__all__ = ["INVENTED", "Content", "gather"]
+__all__ = ["INPUT", "INVENTED", "Content", "Input", "gather"]
+
+#: Heads of the columns of an `Input`.
+INPUT = ("key", "as written", "in SI", "from")
+#: One value of a rig file.
+Input: TypeAlias = tuple[str, str, str, str]
 
 INVENTED = "Everything about this rig is invented for demonstration. It describes no real rig."
 
@@ -35,7 +40,8 @@ class Content:
     notes
         What the reader of the file remarked.
     inputs
-        Every key of the rig file with its value as written, table by table.
+        Every value of the rig file and what it includes, table by table: key, as written, in SI,
+        where it comes from.
     verdicts
         Of every rule.
     pictures
@@ -45,14 +51,14 @@ class Content:
     cautions
         The general one last.
     versions
-        Program and what it rests on; and the rig file, by its SHA-256.
+        Program and what it rests on; and the rig file and all it includes, by their SHA-256.
     """
 
     name: str
     site: str
     invented: bool
     notes: tuple[str, ...]
-    inputs: tuple[tuple[str, tuple[tuple[str, str], ...]], ...]
+    inputs: tuple[tuple[str, tuple[Input, ...]], ...]
     verdicts: tuple[Verdict, ...]
     pictures: tuple[Picture, ...]
     sources: tuple[tuple[str, str, str], ...]
@@ -79,15 +85,14 @@ def gather(path: str | os.PathLike[str]) -> Content:
     >>> from ropewalk.report.content import gather
     >>> content = gather(rw.rig.example("rig7"))
     >>> content.name, dict(content.inputs)["reeving"][0]
-    ('Rig 7', ('lines', '10'))
+    ('Rig 7', ('lines', '10', '', 'rig7.toml:19'))
     """
-    from ropewalk.check.files import notes_of
     from ropewalk.check.formats.words import cautions
     from ropewalk.check.run import check_rig
-    from ropewalk.rig import load_rig
+    from ropewalk.rig import rig_of
 
-    rig: Rig = load_rig(os.fspath(path))
-    data = Path(path).read_bytes()
+    reading = read(os.fspath(path))
+    rig = rig_of(reading)
     verdicts = check_rig(rig)
     drawn = pictures(rig)
     said = list(cautions(verdicts))
@@ -100,62 +105,29 @@ def gather(path: str | os.PathLike[str]) -> Content:
         name=rig.name,
         site=rig.site,
         invented=rig.invented,
-        notes=notes_of(rig, os.fspath(path)),
-        inputs=inputs_of(tomllib.loads(data.decode("utf-8"))),
+        notes=reading.notes,
+        inputs=inputs_of(reading),
         verdicts=verdicts,
         pictures=drawn,
         sources=tuple(sources),
         cautions=tuple(said),
-        versions=(
-            *_versions(),
-            (f"rig file {Path(path).name}, SHA-256", hashlib.sha256(data).hexdigest()),
-        ),
+        versions=(*_versions(), *_sums(reading)),
     )
 
 
-def inputs_of(
-    data: Mapping[str, Any],
-) -> tuple[tuple[str, tuple[tuple[str, str], ...]], ...]:
-    """Every key of a rig file, table by table, in the order of the file.
+def inputs_of(reading: Reading[RigFile]) -> tuple[tuple[str, tuple[Input, ...]], ...]:
+    """Every value of a rig file and of what it includes, table by table.
 
-    >>> inputs_of({"ropewalk": 1, "line": {"wear": {"pick_up": 1.0}}, "part": [{"name": "hook"}]})
-    (('', (('ropewalk', '1'),)), ('line', (('wear.pick_up', '1.0'),)), ('part[1]', (('name', 'hook'),)))
-    """  # noqa: E501 - one line, as it is returned
-    tables: dict[str, list[tuple[str, str]]] = {}
-    for key, value in data.items():
-        if isinstance(value, Mapping):
-            tables[key] = list(_flat("", value))
-        elif _is_tables(value):
-            for number, one in enumerate(value, 1):
-                tables[f"{key}[{number}]"] = list(_flat("", one))
-        else:
-            tables.setdefault("", []).append((key, _text(value)))
-    return tuple((name, tuple(rows)) for name, rows in tables.items())
-
-
-def _flat(before: str, table: Mapping[str, Any]) -> Iterator[tuple[str, str]]:
-    for key, value in table.items():
-        name = f"{before}.{key}" if before else key
-        if isinstance(value, Mapping):
-            yield from _flat(name, value)
-        elif _is_tables(value):
-            for number, one in enumerate(value, 1):
-                yield from _flat(f"{name}[{number}]", one)
-        else:
-            yield name, _text(value)
-
-
-def _is_tables(value: Any) -> bool:
-    return isinstance(value, list) and bool(value) and all(isinstance(x, Mapping) for x in value)
-
-
-def _text(value: Any) -> str:
-    """A value as the file has it; text without its quotes."""
-    if isinstance(value, bool):
-        return str(value).lower()
-    if isinstance(value, list):
-        return f"[{', '.join(_text(one) for one in value)}]"
-    return str(value)
+    >>> import ropewalk as rw
+    >>> inputs = dict(inputs_of(rw.rig.read(rw.rig.example("heavy-casing"))))
+    >>> inputs["rope"][2]
+    ('diameter', '1.375 in', '= 0.034925 m', 'rig7.toml:16, included')
+    """
+    tables = by_table(resolved(reading))
+    return tuple(
+        (table, tuple((key, one.text, si_text(one), str(one.origin)) for key, one in rows))
+        for table, rows in tables.items()
+    )
 
 
 def _versions() -> list[tuple[str, str]]:
@@ -167,4 +139,13 @@ def _versions() -> list[tuple[str, str]]:
         ("ropewalk", __version__),
         ("Python", platform.python_version()),
         *((name, version(name)) for name in ("numpy", "pint")),
+    ]
+
+
+def _sums(reading: Reading[RigFile]) -> list[tuple[str, str]]:
+    """Sums of the files as they were read: the first one, then what it includes, each once."""
+    files = {layer.name: layer.content for layer in reversed(reading.layers)}
+    return [
+        (f"rig file {name}, SHA-256", hashlib.sha256(content).hexdigest())
+        for name, content in files.items()
     ]

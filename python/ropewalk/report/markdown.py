@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from ropewalk.check.formats import words
 from ropewalk.check.formats.markdown import escape, table_of, verdict_table
-from ropewalk.report.content import INVENTED, Content
+from ropewalk.report.content import INPUT, INVENTED, Content
 
 __all__ = ["report_markdown"]
 
@@ -47,11 +47,11 @@ def report_markdown(content: Content) -> str:
             rows = [*one.inputs.items(), ("computed by", one.rule.how)]
             parts += [f"### {escape(name)}", table_of(("input", "value"), rows)]
     parts += ["## Sources", table_of(("rule", "asked for by", "standing"), content.sources)]
-    parts.append("## Inputs: every key of the rig file")
+    parts.append("## Inputs: every value of the rig file and where it comes from")
     for name, keys in content.inputs:
         if name:
             parts.append(f"### {escape(name)}")
-        parts.append(table_of(("key", "value"), keys))
+        parts.append(table_of(INPUT, keys))
     parts.append("## Cautions")
     parts += [f"> {escape(text)}" for text in content.cautions]
     parts += ["## Versions", table_of(("what", "version"), content.versions)]

@@ -8,7 +8,7 @@ from collections.abc import Iterable, Sequence
 
 from ropewalk.check.formats import words
 from ropewalk.check.verdict import Verdict
-from ropewalk.report.content import INVENTED, Content
+from ropewalk.report.content import INPUT, INVENTED, Content
 
 __all__ = ["page_text"]
 
@@ -67,8 +67,8 @@ def page_text(content: Content) -> str:
         *_inputs_of_verdicts(content.verdicts),
         "<h2>Sources</h2>",
         _table(("rule", "asked for by", "standing"), content.sources),
-        "<h2>Inputs: every key of the rig file</h2>",
-        *(_table(("key", "value"), rows, caption=name) for name, rows in content.inputs),
+        "<h2>Inputs: every value of the rig file and where it comes from</h2>",
+        *(_table(INPUT, rows, caption=name) for name, rows in content.inputs),
         "<h2>Cautions</h2>",
         *(f'<p class="caution">{_escape(text)}</p>' for text in content.cautions),
         "<h2>Versions</h2>",

@@ -19,6 +19,7 @@ from ropewalk.rig.assembly import (
     Rig,
     Sheaves,
     load_rig,
+    rig_of,
 )
 from ropewalk.rig.brake_check import BrakeCheck
 from ropewalk.rig.brake_discs import BrakeDiscs
@@ -42,6 +43,7 @@ from ropewalk.rig.parameters import RigParameter, parameters
 from ropewalk.rig.plan import Operation
 from ropewalk.rig.practice import Usual, practice
 from ropewalk.rig.problems import Place
+from ropewalk.rig.resolved import Resolved, resolved
 from ropewalk.rig.schema import schema
 from ropewalk.rig.sea_parts import SiteSea
 from ropewalk.rig.suspension_parts import HookSpring, LoadPath, RatedPart, StringElevator
@@ -71,6 +73,7 @@ __all__ = [
     "RatedPart",
     "Reading",
     "ReferenceLife",
+    "Resolved",
     "Rig",
     "RigBrake",
     "RigFileError",
@@ -89,6 +92,8 @@ __all__ = [
     "parameters",
     "practice",
     "read",
+    "resolved",
+    "rig_of",
     "schema",
     "trip",
 ]
@@ -100,7 +105,10 @@ def example(name: str) -> Path:
     Parameters
     ----------
     name
-        ``"rig7"``, a land rig, or ``"osprey-sound"``, a floater.
+        ``"rig7"``, a land rig; ``"heavy-casing"``, the same on twelve lines with another job;
+        ``"five-faults"``, the same with five faults put in on purpose; ``"osprey-sound"``, a
+        floater; ``"workover-hoist"``, a small hoist on a trailer; ``"minimal"``, the least a file
+        can have.
 
     Raises
     ------

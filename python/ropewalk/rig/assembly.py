@@ -10,7 +10,7 @@ from ropewalk.rig._refusals import placed
 from ropewalk.rig.brake_parts import Overtravel, RigBrake, make_brake, make_overtravel
 from ropewalk.rig.deadline_parts import DeadLine, make_dead_line
 from ropewalk.rig.drawworks_parts import DrawworksParts, make_drawworks
-from ropewalk.rig.file import RigFileError, read
+from ropewalk.rig.file import Reading, RigFileError, read
 from ropewalk.rig.inspection_parts import Inspection, make_inspection
 from ropewalk.rig.limits_parts import Limits, make_limits
 from ropewalk.rig.line_parts import (
@@ -185,6 +185,9 @@ class Rig:
 def load_rig(path: str | Path) -> Rig:
     """Read a rig file and put the hoist together.
 
+    What was read otherwise than it is written, keys of an older layout, is noted by the reader:
+    ``rw.rig.read(path).notes``; where every value comes from, by `rw.rig.resolved`.
+
     Parameters
     ----------
     path
@@ -207,7 +210,29 @@ def load_rig(path: str | Path) -> Rig:
     >>> len(rig.operations)
     17
     """
-    reading = read(path)
+    return rig_of(read(path))
+
+
+def rig_of(reading: Reading[RigFile]) -> Rig:
+    """Put the hoist of a rig file together that has been read.
+
+    Parameters
+    ----------
+    reading
+        From `read`.
+
+    Raises
+    ------
+    RigFileError
+        If its parts do not go together; the message names the place.
+
+    Examples
+    --------
+    >>> import ropewalk as rw
+    >>> reading = rw.rig.read(rw.rig.example("minimal"))
+    >>> rw.rig.rig_of(reading) == rw.load_rig(rw.rig.example("minimal"))
+    True
+    """
     try:
         return _assemble(reading.file)
     except RopewalkError as error:

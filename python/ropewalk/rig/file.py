@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, field
 from functools import cached_property
 from pathlib import Path
@@ -13,11 +13,11 @@ from pydantic import BaseModel, ValidationError
 from ropewalk.rig._fields import Context
 from ropewalk.rig._refusals import refused_sections
 from ropewalk.rig.declared import Units, bound, declared
+from ropewalk.rig.entries import entries
 from ropewalk.rig.include import LARGEST_FILE, Files, check_plain, merge, read_files
-from ropewalk.rig.origins import Layer, Origin, layer_of, place_of
-from ropewalk.rig.parameters import defaults
+from ropewalk.rig.origins import Layer, Origin
 from ropewalk.rig.plan_sections import PlanFile
-from ropewalk.rig.problems import KeyPath, Place, RigFileError, key_text, refusal
+from ropewalk.rig.problems import Place, RigFileError, key_text, refusal
 from ropewalk.rig.sections import RigFile
 from ropewalk.rig.upgrade import upgrade
 
@@ -57,7 +57,7 @@ class Reading(Generic[Layout]):
 
         Keys are those of today's layout; entries of lists count from 1.
         """
-        return {key_text(path): one for path, one in _origins(self.file, self.layers, (), "")}
+        return {key_text(one.path): one.origin for one in entries(self.file, self.layers)}
 
 
 def read(path: str | Path) -> Reading[RigFile]:
@@ -148,35 +148,3 @@ def _merged(
         return dict(layers[-1].data)
     merge(data, layers[-1].data)
     return data
-
-
-def _origins(
-    section: BaseModel, layers: Sequence[Layer], path: KeyPath, generic: str
-) -> Iterator[tuple[KeyPath, Origin]]:
-    """Origin of every value in a section; `generic` is its path in the list of parameters."""
-    for name in type(section).model_fields:
-        value = getattr(section, name)
-        given = name in section.model_fields_set
-        yield from _inside(value, given, layers, (*path, name), f"{generic}.{name}".lstrip("."))
-
-
-def _inside(
-    value: Any, given: bool, layers: Sequence[Layer], path: KeyPath, generic: str
-) -> Iterator[tuple[KeyPath, Origin]]:
-    if isinstance(value, BaseModel):
-        yield from _origins(value, layers, path, generic)
-    elif isinstance(value, dict) and not (value and isinstance(next(iter(value.values())), str)):
-        for key, inner in value.items():
-            yield from _inside(inner, given, layers, (*path, key), f"{generic}.*")
-    elif isinstance(value, list) and value and isinstance(value[0], BaseModel):
-        for i, inner in enumerate(value):
-            yield from _inside(inner, given, layers, (*path, i), f"{generic}[]")
-    elif given:
-        place = place_of(path, layers)
-        included = layer_of(path, layers).included
-        yield path, Origin("include" if included else "file", place.file, place.line)
-    else:
-        known = defaults()
-        source, standing = known.get(generic) or known.get(f"{generic}[]") or ("", "")
-        if source:
-            yield path, Origin("default", source=source, standing=standing)

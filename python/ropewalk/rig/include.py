@@ -97,10 +97,12 @@ class _Reader:
     ) -> None:
         """Read the last file of `trail`: first what it includes, then itself."""
         path, name = trail[-1], chain[-1]
-        text = self._text(path, chain, shown or " > ".join(chain))
+        whole = self._text(path, chain, shown or " > ".join(chain))
+        # Some editors put a byte order mark before the text; it means nothing in UTF-8.
+        text = whole.removeprefix("\ufeff")
         data = parse_toml(text, name)
         today, notes, renamed = upgrade(data, name, layout=layout, text=text)
-        layer = Layer(name, text, today, len(chain) > 1, renamed)
+        layer = Layer(name, text, today, len(chain) > 1, renamed, len(whole) > len(text))
         units, wrong = declared(today.get("units"))
         if wrong:
             raise refusal(
@@ -166,8 +168,7 @@ class _Reader:
             raise RigFileError(f"{shown}: larger than {LARGEST_FILE} bytes, not a rig file")
         self.bytes += len(content)
         try:
-            # Some editors put a byte order mark before the text; it means nothing in UTF-8.
-            return content.decode("utf-8-sig")
+            return content.decode("utf-8")
         except UnicodeDecodeError as error:
             raise RigFileError(f"{shown}: not UTF-8 text at byte {error.start}") from None
 

@@ -3,13 +3,16 @@
 from __future__ import annotations
 
 import difflib
-from collections.abc import Mapping
+from collections.abc import Iterator, Mapping
 from dataclasses import dataclass, field
 from typing import TYPE_CHECKING, Literal
 
 from ropewalk.rig.file import RigFileError
+from ropewalk.rig.parameters import shape_of
 
 if TYPE_CHECKING:
+    from pydantic import BaseModel
+
     from ropewalk.rig.limits_sections import LimitsSection, StuckSection
 
 
@@ -56,7 +59,7 @@ class Limits:
     hook_load
         Largest hook load asked for, besides that of the plan.
     demand
-        Tables without which a check counts as not computed.
+        Tables without which a check counts as not computed, ``"brake"``, ``"drawworks.motors"``.
     house
         Limits of the house by rule: number, text with a unit, or False for off.
     rules
@@ -108,8 +111,24 @@ def _check_demand(names: list[str]) -> None:
     """Refuse a table that no rig file has."""
     from ropewalk.rig.sections import RigFile
 
+    known = list(_tables(RigFile))
     for name in names:
-        if name not in RigFile.model_fields:
-            close = difflib.get_close_matches(name, RigFile.model_fields, n=1, cutoff=0.5)
+        if name not in known:
+            close = difflib.get_close_matches(name, known, n=1, cutoff=0.5)
             hint = f"; did you mean {close[0]!r}?" if close else ""
             raise RigFileError(f"limits.demand: no rig file has a table {name!r}{hint}")
+
+
+def _tables(section: type[BaseModel], before: str = "") -> Iterator[str]:
+    """Names of the tables in a section and in those, ``"drawworks.motors"``, ``"operation"``."""
+    for name, one in section.model_fields.items():
+        path = f"{before}{name}"
+        shape = shape_of(one)
+        nested = False
+        while shape.item is not None:
+            shape, nested = shape.item, True
+        if shape.section is not None:
+            yield path
+            # Inside a list of tables there is none that a file as a whole could lack.
+            if not nested:
+                yield from _tables(shape.section, f"{path}.")

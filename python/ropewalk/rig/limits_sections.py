@@ -61,7 +61,7 @@ class LimitsSection(Section):
     demand: list[str] = Field(
         default_factory=list,
         description="Tables without which a check counts as not computed, not as none of its "
-        'business: "brake".',
+        'business: "brake", "drawworks.motors".',
     )
     house: dict[str, HouseLimit] = Field(
         default_factory=dict,

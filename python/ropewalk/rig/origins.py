@@ -59,6 +59,7 @@ class Layer:
     """One file of those a rig is made of.
 
     `renamed` has what an older layout called otherwise: place in `data` → place in `text`.
+    `marked` is true if a byte order mark stands before the text.
     """
 
     name: str
@@ -66,6 +67,12 @@ class Layer:
     data: Mapping[str, Any]
     included: bool = False
     renamed: Mapping[KeyPath, KeyPath] = field(default_factory=dict)
+    marked: bool = False
+
+    @property
+    def content(self) -> bytes:
+        """The file, byte by byte, as it was when it was read."""
+        return (f"\ufeff{self.text}" if self.marked else self.text).encode("utf-8")
 
     @cached_property
     def lines(self) -> dict[KeyPath, int]:

@@ -32,6 +32,7 @@ Kind = Literal[
     "flag",
     "date",
     "text or number",
+    "text, number or false",
     "text or list",
     "text or table",
 ]
@@ -48,8 +49,8 @@ class RigParameter:
         named tables ``"string.*[].length"``.
     kind
         ``"quantity"``, ``"whole number"``, ``"number"``, ``"text"``, ``"choice"``, ``"flag"``,
-        ``"date"``; ``"text or number"``, ``"text or list"``, ``"text or table"`` where the text
-        says more.
+        ``"date"``; ``"text or number"``, ``"text, number or false"``, ``"text or list"``,
+        ``"text or table"`` where the text says more.
     role
         Kind of quantity, a key of `ROLES`; empty for all others.
     unit, display_unit
@@ -116,7 +117,8 @@ def _shape(annotation: Any, metadata: list[Any]) -> Shape:
         if len(kinds) == 1:
             return _shape(kinds[0], metadata)
         if float in kinds:
-            return Shape("text or number")
+            off = any(typing.get_origin(one) is Literal for one in kinds)
+            return Shape("text, number or false" if off else "text or number")
         tables = any(typing.get_origin(one) is dict for one in kinds)
         return Shape("text or table" if tables else "text or list")
     if origin is list:

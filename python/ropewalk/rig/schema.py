@@ -49,7 +49,8 @@ def schema() -> dict[str, Any]:
             "additionalProperties": False,
         },
     ]
-    top["dependentRequired"] = {one: [other for other in _PLAN if other != one] for one in _PLAN}
+    whole = _whole(RigFile)
+    whole["dependentRequired"] = {one: [other for other in _PLAN if other != one] for one in _PLAN}
     return {
         "$schema": _DIALECT,
         "title": "Rig file of ropewalk",
@@ -57,7 +58,7 @@ def schema() -> dict[str, Any]:
         **top,
         "allOf": [
             {"if": {"not": {"required": ["units"]}}, "then": _with_units(RigFile)},
-            {"if": {"not": {"required": ["include"]}}, "then": _whole(RigFile)},
+            {"if": {"not": {"required": ["include"]}}, "then": whole},
         ],
     }
 
@@ -128,6 +129,7 @@ _VALUES: dict[str, dict[str, Any]] = {
     "flag": {"type": "boolean"},
     "date": {"type": "string", "pattern": _DATE},
     "text or number": {"type": ["string", "number"]},
+    "text, number or false": {"anyOf": [{"type": ["string", "number"]}, {"const": False}]},
     "text or list": {"anyOf": [_STRING, {"type": "array", "items": _STRING}]},
     "text or table": {"anyOf": [_STRING, {"type": "object", "additionalProperties": _STRING}]},
 }

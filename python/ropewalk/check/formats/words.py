@@ -2,12 +2,12 @@
 
 from __future__ import annotations
 
-import importlib
 import math
-import re
 from collections.abc import Iterable
 from typing import TYPE_CHECKING
 
+from ropewalk._plain import plain
+from ropewalk.check.cautions import CAUTIONS
 from ropewalk.check.facts import text
 from ropewalk.check.verdict import Status, Verdict
 
@@ -42,19 +42,6 @@ ORDER = (
     Status.PASS,
     Status.NOT_APPLICABLE,
 )
-
-# Control characters, and those that turn the direction of writing around.
-_CONTROL = re.compile("[\x00-\x1f\x7f-\x9f\u2028\u2029\u202a-\u202e\u2066-\u2069\ufffe\uffff]")
-_SURROGATE = re.compile("[\ud800-\udfff]")
-
-
-def plain(given: object) -> str:
-    r"""Text on one line, without control characters.
-
-    >>> plain("casing\n\x1b[31m 2200 m")
-    'casing [31m 2200 m'
-    """
-    return _SURROGATE.sub("\ufffd", " ".join(_CONTROL.sub(" ", str(given)).split()))
 
 
 def value_text(rule: Rule, value: float | None) -> str:
@@ -147,8 +134,4 @@ def cautions(verdicts: Iterable[Verdict]) -> list[str]:
             one.rule.subject for one in verdicts if one.status is not Status.NOT_APPLICABLE
         )
     )
-    try:
-        known = importlib.import_module("ropewalk.check.cautions").CAUTIONS
-    except ModuleNotFoundError:
-        known = {}
-    return [*dict.fromkeys(known[one] for one in subjects if one in known), GENERAL_CAUTION]
+    return [*dict.fromkeys(CAUTIONS[one] for one in subjects if one in CAUTIONS), GENERAL_CAUTION]
