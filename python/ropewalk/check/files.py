@@ -163,19 +163,20 @@ def check_file(path: str | os.PathLike[str]) -> FileReport:
     True
     """
     from ropewalk.check.run import check_rig
-    from ropewalk.rig import load_rig
-    from ropewalk.rig.file import RigFileError
+    from ropewalk.rig.assembly import assembled
+    from ropewalk.rig.file import RigFileError, read
 
     shown = os.fspath(path)
     try:
-        rig = load_rig(shown)
+        reading = read(shown)
+        rig = assembled(reading)
         return FileReport(
             shown,
             name=rig.name,
             verdicts=check_rig(rig),
-            notes=notes_of(rig, shown),
+            notes=reading.notes,
             invented=rig.invented,
-            lines=_lines_of_tables(Path(path)),
+            lines=_lines_of_tables(reading.layers[-1].text),
         )
     except RigFileError as error:
         head = str(error).splitlines()[0]
@@ -215,11 +216,13 @@ def _places(path: str, error: Exception) -> tuple[Place, ...]:
     return tuple(found)
 
 
-def _lines_of_tables(path: Path) -> dict[str, int]:
-    text = path.read_text(encoding="utf-8")
+def _lines_of_tables(text: str) -> dict[str, int]:
     lines: dict[str, int] = {}
+    line, counted = 1, 0
     for match in _TABLE.finditer(text):
-        lines.setdefault(match[1], text.count("\n", 0, match.start(1)) + 1)
+        line += text.count("\n", counted, match.start(1))
+        counted = match.start(1)
+        lines.setdefault(match[1], line)
     return lines
 
 

@@ -35,6 +35,7 @@ if TYPE_CHECKING:
     from ropewalk.compensator import Compensator
     from ropewalk.drillstring import DrillString
     from ropewalk.reeving import Reeving
+    from ropewalk.rig.file import Reading
     from ropewalk.rig.sections import LifeSection, RigFile, SheavesSection
     from ropewalk.rope import Rope
 
@@ -207,7 +208,17 @@ def load_rig(path: str | Path) -> Rig:
     >>> len(rig.operations)
     17
     """
-    reading = read(path)
+    return assembled(read(path))
+
+
+def assembled(reading: Reading[RigFile]) -> Rig:
+    """Put the hoist of a file together that has been read.
+
+    Raises
+    ------
+    RigFileError
+        If its values do not fit together.
+    """
     try:
         return _assemble(reading.file)
     except RopewalkError as error:
