@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass
+from functools import lru_cache
 from typing import Any
 
 import numpy as np
@@ -12,7 +13,7 @@ import numpy.typing as npt
 from ropewalk import _core
 from ropewalk._border import to_one, to_quantity, to_si
 from ropewalk._face import NumberLike, Policy, Quantity, QuantityLike, face
-from ropewalk._units import read_text
+from ropewalk._units import read_text, registry
 from ropewalk.errors import InadmissibleError, UnitError
 
 __all__ = [
@@ -380,15 +381,22 @@ class FrictionTable:
         )
 
 
+@lru_cache(maxsize=1024)
+def _kelvin(text: str, _: type[Any]) -> float:
+    """Kelvin of a temperature in text, by registry: a scale with a zero elsewhere takes a while."""
+    number, unit = read_text(text)
+    return float(type(unit)(number, unit.units).to("kelvin").magnitude)
+
+
 def _absolute(where: str, name: str, value: Any) -> Any:
     """Kelvin of a temperature on any scale: the one place that takes a reading in °C or °F."""
     if isinstance(value, (list, tuple)):
         return np.array([float(_absolute(where, name, one)) for one in value])
     try:
         if isinstance(value, str):
-            number, unit = read_text(value)
-            value = type(unit)(number, unit.units)
-        kelvin = value.to("kelvin").magnitude
+            kelvin = _kelvin(value, registry().Quantity)
+        else:
+            kelvin = value.to("kelvin").magnitude
     except Exception as reason:  # pint's errors have no class in common with ours
         text = f"{name} must be a temperature such as rw.Q(200, 'degC'), got {value!r}"
         raise UnitError(f"{where}(): {text}", where, name) from reason

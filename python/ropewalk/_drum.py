@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import math
 from dataclasses import dataclass
+from functools import lru_cache
 from typing import Any
 
 import numpy as np
@@ -18,6 +19,12 @@ _WHERE = "drum.Drum"
 
 #: Rise from layer to layer over rope diameter, by name.
 _LAYER_HEIGHTS = {"nested": math.sqrt(3.0) / 2.0, "stacked": 1.0}
+
+
+@lru_cache(maxsize=256)
+def _native(*shape: Any) -> Any:
+    """Drum of the core, which nothing changes."""
+    return _core.drum.Drum(*shape)
 
 
 @dataclass(frozen=True, slots=True)
@@ -145,8 +152,8 @@ class Drum:
         )
 
     def _drum(self) -> Any:
-        """The computing half, made anew: cheap, and the drum stays plain data."""
-        return _core.drum.Drum(
+        """The computing half; beside the drum, which stays plain data."""
+        return _native(
             self.barrel_diameter_si,
             self.rope_diameter_si,
             self.laps_per_layer,

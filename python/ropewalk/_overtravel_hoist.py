@@ -3,9 +3,11 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
+from functools import lru_cache
 from typing import TYPE_CHECKING, Any, Literal
 
 import numpy as np
+import numpy.typing as npt
 
 from ropewalk import _core
 from ropewalk._border import Quantity, QuantityLike, to_count, to_one, to_quantity, to_si
@@ -31,6 +33,15 @@ def check_direction(where: str, direction: object) -> None:
     if not isinstance(direction, str) or direction not in ("hoisting", "lowering"):
         text = f"direction must be 'hoisting' or 'lowering', got {direction!r}"
         raise InadmissibleError(f"{where}(): {text}", where, "direction")
+
+
+@lru_cache(maxsize=64)
+def _radii(drum: Drum) -> npt.NDArray[np.float64]:
+    """Radius of the rope in every layer, m."""
+    laps = [drum._drum().lap_length(one) for one in range(1, drum.layers + 1)]
+    radii = np.array(laps) / (2.0 * np.pi)
+    radii.flags.writeable = False
+    return radii
 
 
 @dataclass(frozen=True, init=False, slots=True)
@@ -142,10 +153,7 @@ class BrakedHoist:
 
     def _radius(self, layer: Any) -> Any:
         """Radius of the rope in a layer, m."""
-        layers = range(1, self.drum.layers + 1)
-        drum = self.drum._drum()
-        radii = np.array([drum.lap_length(one) for one in layers]) / (2.0 * np.pi)
-        return radii[np.asarray(layer, dtype=int) - 1]
+        return _radii(self.drum)[np.asarray(layer, dtype=int) - 1]
 
     def _static_torque(self, load: Any, layer: Any) -> Any:
         """Torque of a load at rest at the drum, N m."""

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import MISSING, dataclass, fields
+from functools import lru_cache
 from typing import Any, TypeAlias
 
 import numpy as np
@@ -62,6 +63,21 @@ def _listed(friction: Friction | None) -> list[float]:
 def _quantity(value: Any, role: str, like: Any) -> Quantity:
     quantity: Quantity = to_quantity(value, role, like=like)
     return quantity
+
+
+@lru_cache(maxsize=256)
+def _native(
+    lines: int,
+    friction: Friction,
+    leads: int,
+    lead_friction: Friction | None,
+    turns: bool,
+    dead_line_friction: float | None,
+) -> Any:
+    """Reeving of the core, which nothing changes."""
+    return _core.reeving.Arrangement(
+        lines, _listed(friction), leads, _listed(lead_friction), turns, dead_line_friction
+    )
 
 
 @dataclass(frozen=True, repr=False)
@@ -147,12 +163,12 @@ class Reeving:
 
     @property
     def _arrangement(self) -> Any:
-        """The reeving as the core has it; made anew each time, since it does not pickle."""
-        return _core.reeving.Arrangement(
+        """The reeving as the core has it; beside this one, since it does not pickle."""
+        return _native(
             self.lines,
-            _listed(self.sheave_friction),
+            self.sheave_friction,
             self.lead_sheaves,
-            _listed(self.lead_sheave_friction),
+            self.lead_sheave_friction,
             self.dead_line_sheave_turns,
             self.dead_line_sheave_friction,
         )

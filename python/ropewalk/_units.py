@@ -63,6 +63,8 @@ def registry() -> pint.UnitRegistry[Any]:
     # pint's stand-in for whatever registry is set; it has no annotations.
     application: Any = pint.get_application_registry()  # type: ignore[no-untyped-call]
     present = application.get()
+    if _joined and _joined[-1] is present:  # as nearly always
+        return application  # type: ignore[no-any-return]
     if not any(present is known for known in _joined):
         with _lock:
             for name, definition in _DEFINITIONS.items():

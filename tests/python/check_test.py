@@ -163,6 +163,14 @@ def test_an_own_rule_is_an_expression_over_results(rig):
         "1 +",
         "[x for x in (1,)]",
         "1 / 0",
+        # Gigabytes of text, and a whole number that takes minutes.
+        "'%9999999999d' % 1",
+        "'x' * 3",
+        "3999999**3999999",
+        "line.keys",
+        "max(line)",
+        "line.design_factor.real",
+        "min(3.0, key=abs)",
     ],
 )
 def test_an_own_rule_cannot_do_anything_else(rig, expression):

@@ -169,6 +169,8 @@ def _heat(facts: Facts) -> Iterator[Measured]:
         raise NotApplicable("the plan has no round trip")
     trip = max(trips, key=lambda one: one.heaviest_hook_load(weight))
     loads = trip_strokes(trip, weight).running
+    if not loads.size:
+        raise NotApplicable(f"{trip.title}: no stand to run, the string is far shorter")
     heat = float(si.brake.lowering_heat(loads, trip.stand_length, 1.0).sum())
     yield Measured(
         value=heat,

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import ast
 from collections.abc import Mapping
 from typing import Any
 
@@ -18,8 +19,6 @@ __all__ = ["evaluate"]
 def evaluate(own: OwnRule, results: Mapping[str, Mapping[str, Any]]) -> Verdict:
     """Evaluate an own rule; whatever goes wrong makes it not computed, with the reason."""
     import math
-
-    from simpleeval import SimpleEval
 
     from ropewalk._units import Q
     from ropewalk.check.run import _verdict
@@ -45,8 +44,7 @@ def evaluate(own: OwnRule, results: Mapping[str, Mapping[str, Any]]) -> Verdict:
             subject: {name: to_quantity(*value) for name, value in group.items()}
             for subject, group in results.items()
         }
-        functions = {"min": min, "max": max, "abs": abs, "sqrt": lambda x: x**0.5}
-        value = SimpleEval(names=names, functions=functions).eval(own.expression)
+        value = _value(own.expression, names)
         found = float(to_si("limits.rule", own.id, value, role))
         bound = float(to_si("limits.rule", own.id, limit, role))
     except Exception as error:  # the expression is a stranger's
@@ -57,6 +55,34 @@ def evaluate(own: OwnRule, results: Mapping[str, Mapping[str, Any]]) -> Verdict:
         reason = f"{own.expression!r} gives no number"
         return Verdict(rule_of(role), Status.NOT_COMPUTED, source=own.source, reason=reason)
     return _verdict(rule_of(role), Measured(found, bound, inputs={"expression": own.expression}))
+
+
+def _value(expression: str, names: Mapping[str, Mapping[str, Any]]) -> Any:
+    """Value of an expression over numbers and quantities, and nothing else.
+
+    Every literal is a number in floating point: text that is repeated or padded, and whole numbers
+    that grow without end, take all the memory there is.
+    """
+    from simpleeval import SimpleEval
+
+    def literal(node: ast.Constant) -> float:
+        if isinstance(node.value, (int, float)) and not isinstance(node.value, bool):
+            return float(node.value)
+        raise RopewalkError(f"{node.value!r} is no number", "limits.rule", "expression")
+
+    def result(node: ast.Attribute) -> Any:
+        group = names.get(node.value.id, {}) if isinstance(node.value, ast.Name) else {}
+        if node.attr not in group:
+            text = f"no rule {ast.unparse(node)} has a value here"
+            raise RopewalkError(text, "limits.rule", "expression")
+        return group[node.attr]
+
+    functions = {"min": min, "max": max, "abs": abs, "sqrt": lambda x: x**0.5}
+    evaluator = SimpleEval(functions=functions)
+    kinds = (ast.Expr, ast.Name, ast.UnaryOp, ast.BinOp, ast.BoolOp, ast.Compare, ast.IfExp)
+    evaluator.nodes = {kind: evaluator.nodes[kind] for kind in (*kinds, ast.Call)}
+    evaluator.nodes |= {ast.Constant: literal, ast.Attribute: result}
+    return evaluator.eval(expression)
 
 
 def _role_of(limit: Any) -> str:

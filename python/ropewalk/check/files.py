@@ -173,7 +173,7 @@ def check_file(path: str | os.PathLike[str]) -> FileReport:
             verdicts=check_rig(rig),
             notes=reading.notes,
             invented=rig.invented,
-            lines=_lines_of_tables(Path(path)),
+            lines=_lines_of_tables(reading.layers[-1].text),
         )
     except RigFileError as error:
         head = str(error).splitlines()[0]
@@ -203,11 +203,13 @@ def _places(path: str, error: Exception) -> tuple[Place, ...]:
     return tuple(found)
 
 
-def _lines_of_tables(path: Path) -> dict[str, int]:
-    text = path.read_text(encoding="utf-8")
+def _lines_of_tables(text: str) -> dict[str, int]:
     lines: dict[str, int] = {}
+    line, counted = 1, 0
     for match in _TABLE.finditer(text):
-        lines.setdefault(match[1], text.count("\n", 0, match.start(1)) + 1)
+        line += text.count("\n", counted, match.start(1))
+        counted = match.start(1)
+        lines.setdefault(match[1], line)
     return lines
 
 

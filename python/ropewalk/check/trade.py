@@ -26,7 +26,7 @@ def _usual(facts: Facts) -> list[Usual]:
 
 
 def _measured(one: Usual, bound: float) -> Measured:
-    value = float(one.value.magnitude)
+    value = one.magnitude
     return Measured(
         value=value / bound,
         limit=1.0,

@@ -35,6 +35,7 @@ if TYPE_CHECKING:
     from ropewalk.compensator import Compensator
     from ropewalk.drillstring import DrillString
     from ropewalk.reeving import Reeving
+    from ropewalk.rig.file import Reading
     from ropewalk.rig.sections import LifeSection, RigFile, SheavesSection
     from ropewalk.rope import Rope
 

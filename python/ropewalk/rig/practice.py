@@ -2,11 +2,13 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from dataclasses import dataclass
-from typing import TYPE_CHECKING
+from functools import cache, lru_cache
+from typing import TYPE_CHECKING, Any
 
 from ropewalk import _core
-from ropewalk._units import Q, Quantity
+from ropewalk._units import Q, Quantity, registry
 
 if TYPE_CHECKING:
     from ropewalk.rig.assembly import Rig
@@ -46,14 +48,29 @@ class Usual:
     @property
     def value(self) -> Quantity:
         """What the rig has, in the unit of the range."""
-        one = Q(1.0, self.unit)
-        return Q(self.value_si / one.to_base_units().magnitude, self.unit)
+        return Q(self.magnitude, self.unit)
+
+    @property
+    def magnitude(self) -> float:
+        """What the rig has, as a number of the unit of the range."""
+        return float(self.value_si / _factor(self.unit, registry().Quantity))
 
     @property
     def holds(self) -> bool:
         """True if the rig lies inside the usual range."""
         tiny = 1e-9 * self.high
-        return self.low - tiny <= float(self.value.magnitude) <= self.high + tiny
+        return self.low - tiny <= self.magnitude <= self.high + tiny
+
+
+@lru_cache(maxsize=64)
+def _factor(unit: str, _: type[Any]) -> float:
+    """SI units in a unit of the table, by registry."""
+    return float(Q(1.0, unit).to_base_units().magnitude)
+
+
+@cache
+def _rows() -> tuple[Mapping[str, Any], ...]:
+    return tuple(_core.table("trade_practice"))
 
 
 def practice(rig: Rig) -> list[Usual]:
@@ -89,5 +106,4 @@ def practice(rig: Rig) -> list[Usual]:
     }
     if rig.operations:
         values["plan.depth"] = max(one.depth for one in rig.operations)
-    rows = _core.table("trade_practice")
-    return [Usual(value_si=values[row["key"]], **row) for row in rows if row["key"] in values]
+    return [Usual(value_si=values[row["key"]], **row) for row in _rows() if row["key"] in values]
