@@ -47,6 +47,8 @@ def evaluate(own: OwnRule, results: Mapping[str, Mapping[str, Any]]) -> Verdict:
         }
         functions = {"min": min, "max": max, "abs": abs, "sqrt": lambda x: x**0.5}
         value = SimpleEval(names=names, functions=functions).eval(own.expression)
+        if isinstance(value, str):
+            raise TypeError("it gives text, no number")
         found = float(to_si("limits.rule", own.id, value, role))
         bound = float(to_si("limits.rule", own.id, limit, role))
     except Exception as error:  # the expression is a stranger's

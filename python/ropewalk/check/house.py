@@ -8,6 +8,7 @@ from dataclasses import dataclass, field, replace
 from typing import TYPE_CHECKING, Any
 
 from ropewalk._border import to_one
+from ropewalk.check.facts import text as text_of
 from ropewalk.check.rule import Rule
 from ropewalk.check.run import status_of
 from ropewalk.check.verdict import Severity, Status, Verdict, margin
@@ -55,7 +56,8 @@ class HouseLimits:
             # The stricter limit is the one that leaves the smaller distance.
             kept = margin(limit, verdict.limit, rule.sense)
             if kept < 0.0:
-                text = f"the house limit {limit:g} is weaker than that of the source: not used"
+                shown = text_of(limit, rule.role)
+                text = f"the house limit {shown} is weaker than that of the source: not used"
                 return replace(verdict, reason=f"{verdict.reason}; {text}".lstrip("; "))
         return replace(
             verdict,
@@ -67,17 +69,25 @@ class HouseLimits:
 
 
 def house_limits(rig: Rig, rules: Sequence[Rule]) -> HouseLimits:
-    """Read the house limits of a rig against the rules there are.
+    """Read the house limits of a rig against the rules there are, and those given.
 
     Raises
     ------
     RigFileError
-        For a rule that does not exist, a limit of another kind of quantity, or a rule that must
-        hold and is switched off.
+        For a rule that does not exist, a limit of another kind of quantity, a rule that must hold
+        and is switched off, or an own rule under the name of one of ropewalk.
     """
     import difflib
 
-    known = {rule.id: rule for rule in rules}
+    from ropewalk.check.rules import RULES
+
+    known = {rule.id: rule for rule in (*RULES, *rules)}
+    for own in rig.limits.rules:
+        if own.id in known:
+            raise RigFileError(
+                f"limits.rule: {own.id!r} is a rule of ropewalk already; give yours another id, or "
+                f"set limits.house for a stricter limit"
+            )
     values: dict[str, float] = {}
     off: set[str] = set()
     for name, given in rig.limits.house.items():
