@@ -146,3 +146,30 @@ def test_two_infinities_are_not_the_same_number(value, limit, sense, inside):
     from ropewalk.check.verdict import margin
 
     assert (margin(value, limit, sense) >= 0.0) is inside
+
+
+@pytest.mark.parametrize(
+    ("table", "rule"),
+    [
+        ("stuck", "limits.demand"),
+        ("life", "limits.demand"),
+        ("operation", "limits.demand"),
+        ("mud", "limits.demand"),
+        ("inspection", "rope.corrosion"),
+    ],
+)
+def test_a_table_that_is_demanded_never_passes_unseen(checked, table, rule):
+    assert "limits.demand" not in checked("")
+    verdict = checked(f'demand = ["{table}"]\n')[rule]
+    assert (verdict.status, verdict.broken) == (Status.NOT_COMPUTED, True)
+    assert f"has no [{table}]" in verdict.reason
+
+
+def test_a_plan_that_is_demanded_is_missed_where_no_load_is_known(checked, tmp_path):
+    path = tmp_path / "rig.toml"
+    lines = [one for one in MINIMAL.splitlines() if not one.startswith("hook_load")]
+    path.write_text("\n".join([*lines, 'demand = ["operation"]', ""]), encoding="utf-8")
+    verdicts = rw.check.check_rig(rw.load_rig(path))
+    found = {one.rule.id: one for one in verdicts}
+    assert found["line.design_factor"].status is Status.NOT_COMPUTED
+    assert found["suspension.rating"].status is Status.NOT_COMPUTED

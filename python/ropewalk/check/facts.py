@@ -8,13 +8,13 @@ from functools import cached_property
 from typing import TYPE_CHECKING, Any, TypeVar
 
 from ropewalk import si
-from ropewalk.check.rule import Absent, NotApplicable
+from ropewalk.check.rule import Absent
 from ropewalk.rig.plan import STUCK
 
 if TYPE_CHECKING:
     from ropewalk.rig import Rig
 
-__all__ = ["Facts", "LoadCase"]
+__all__ = ["Facts", "LoadCase", "NoLoad"]
 
 Result = TypeVar("Result")
 
@@ -36,6 +36,14 @@ class LoadCase:
     name: str
     service: str
     hook_load: float
+
+
+class NoLoad(Absent):
+    """The file has no plan and asks for no load."""
+
+    def __init__(self) -> None:
+        super().__init__("operation")
+        self.args = ("the file has no [[operation]] and no limits.hook_load: no load",)
 
 
 class Facts:
@@ -85,9 +93,14 @@ class Facts:
             for one in rig.operations
             if one.string is not None
         ]
-        trips = any(one.kind == "round trip" for one in rig.operations)
-        if trips and rig.limits.overpull:
-            cases.append(LoadCase("pull on a stuck string", STUCK, rig.stuck_hook_load))
+        if rig.limits.overpull:
+            # A string may stick whatever is done with it; casing is pulled where nothing else is.
+            free = [one for one in cases if one.service != STUCK]
+            drilling = [one for one in free if one.service == "rotary drilling"]
+            if free:
+                heaviest = max(one.hook_load for one in drilling or free)
+                pull = heaviest + rig.limits.overpull
+                cases.append(LoadCase("pull on a stuck string", STUCK, pull))
         asked = rig.limits.hook_load
         if asked is not None:
             cases.append(LoadCase("hook load asked for", "hoisting other", asked))
@@ -99,11 +112,11 @@ class Facts:
 
         Raises
         ------
-        NotApplicable
+        Absent
             If the file has no plan and asks for no load.
         """
         if not self.loads:
-            raise NotApplicable("the file has no [[operation]] and no limits.hook_load: no load")
+            raise NoLoad
         return max(self.loads, key=lambda case: case.hook_load)
 
     @property
@@ -115,7 +128,7 @@ class Facts:
             if known is None or case.hook_load > known.hook_load:
                 heaviest[case.service] = case
         if not heaviest:
-            raise NotApplicable("the file has no [[operation]] and no limits.hook_load: no load")
+            raise NoLoad
         return tuple(heaviest.values())
 
     def fast_line(self, hook_load: float) -> float:
