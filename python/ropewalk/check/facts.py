@@ -18,6 +18,9 @@ __all__ = ["Facts", "LoadCase", "NoLoad"]
 
 Result = TypeVar("Result")
 
+#: Standard gravity, m/s².
+_GRAVITY = 9.80665
+
 
 @dataclass(frozen=True, slots=True)
 class LoadCase:
@@ -30,12 +33,23 @@ class LoadCase:
     service
         Service of the table of minimum design factors.
     hook_load
-        Everything on the lines, with drag, N.
+        Everything on the lines, with drag, N; at rest or at constant speed.
+    string
+        Name of the string that hangs there; empty if the load is not that of a string.
+    acceleration
+        Of the block while this load is hoisted, m/s²; 0 where the plan does not say.
     """
 
     name: str
     service: str
     hook_load: float
+    string: str = ""
+    acceleration: float = 0.0
+
+    @property
+    def in_motion(self) -> float:
+        """Hook load while the block speeds up, N; drag is taken for weight, on the safe side."""
+        return self.hook_load * (1.0 + self.acceleration / _GRAVITY)
 
 
 class NoLoad(Absent):
@@ -89,7 +103,13 @@ class Facts:
         """The heaviest load of every operation, of the allowed overpull, and the one asked for."""
         rig = self.rig
         cases = [
-            LoadCase(one.title, one.service, one.heaviest_hook_load(rig.block.weight))
+            LoadCase(
+                one.title,
+                one.service,
+                one.heaviest_hook_load(rig.block.weight),
+                one.string_name,
+                one.block_acceleration,
+            )
             for one in rig.operations
             if one.string is not None
         ]
@@ -98,9 +118,9 @@ class Facts:
             free = [one for one in cases if one.service != STUCK]
             drilling = [one for one in free if one.service == "rotary drilling"]
             if free:
-                heaviest = max(one.hook_load for one in drilling or free)
-                pull = heaviest + rig.limits.overpull
-                cases.append(LoadCase("pull on a stuck string", STUCK, pull))
+                stuck = max(drilling or free, key=lambda case: case.hook_load)
+                pull = stuck.hook_load + rig.limits.overpull
+                cases.append(LoadCase("pull on a stuck string", STUCK, pull, stuck.string))
         asked = rig.limits.hook_load
         if asked is not None:
             cases.append(LoadCase("hook load asked for", "hoisting other", asked))
