@@ -29,12 +29,17 @@ NONE = verdict(Status.NOT_APPLICABLE)
         (NONE, FAIL, "broken now", 1),
         (None, FAIL, "broken now", 1),
         (None, PASS, "only now", 0),
-        (PASS, None, "only before", 0),
+        (PASS, None, "no longer checked", 1),
         (FAIL, PASS, "inside now", 0),
         (LOST, PASS, "inside now", 0),
         (FAIL, FAIL, "same", 0),
         (FAIL, LOST, "changed", 0),
-        (PASS, NONE, "changed", 0),
+        (PASS, NONE, "no longer checked", 1),
+        (FAIL, NONE, "no longer checked", 1),
+        (FAIL, None, "no longer checked", 1),
+        (LOST, FAIL, "broken now", 1),
+        (NONE, None, "only before", 0),
+        (NONE, NONE, "same", 0),
         (PASS, verdict(Status.PASS, value=2.5, limit=2.0), "less margin", 0),
         (PASS, verdict(Status.PASS, value=3.0, limit=1.0), "more margin", 0),
         (PASS, verdict(Status.PASS, value=6.0, limit=4.0), "changed", 0),
@@ -47,6 +52,24 @@ def test_what_a_change_is(
     assert [one.what for one in found] == [what]
     both = Comparison(report(), report(), found)
     assert both.outcome == outcome
+
+
+def test_one_operation_less_is_not_a_rule_less() -> None:
+    found = compare(named("a", "b", "c"), named("a"))
+    assert [one.what for one in found] == ["same", "only before", "only before"]
+
+
+def test_a_table_taken_out_of_the_file_does_not_mend_it(tmp_path: Path) -> None:
+    weak = ('hook_load_rating = "650000 lbf"', 'hook_load_rating = "65000 lbf"')
+    old = write_rig(tmp_path / "old.toml", weak)
+    text = old.read_text(encoding="utf-8")
+    mast = text[text.index("[mast]") : text.index("# What hangs below")]
+    new = tmp_path / "new.toml"
+    new.write_text(text.replace(mast, ""), encoding="utf-8")
+    found = compare_files(old, new)
+    (load,) = [one for one in found.changes if one.rule.id == "mast.load"]
+    assert (load.what, load.better, found.outcome) == ("no longer checked", False, 1)
+    assert "no longer checked" in comparison_text(found)
 
 
 def named(*subjects: str) -> list[Verdict]:

@@ -3,9 +3,12 @@
 from __future__ import annotations
 
 from dataclasses import replace
+from typing import Any
 
 import pytest
-from rule_cases import KIP, OSPREY, RIG7, about, asked, plain, status, verdicts
+from rule_cases import KIP, LBF, OSPREY, RIG7, about, asked, plain, status, verdicts
+
+import ropewalk as rw
 
 # Elevator of Rig 7: 250 short tons, and 46 kip less its own 0.9 kip hang above it.
 ELEVATOR = (500.0 + 46.0 - 0.9) * KIP
@@ -32,7 +35,10 @@ def test_the_crown_block_carries_two_lines_more(share: float, expected: str) -> 
 
 def test_every_part_has_one_verdict_from_the_crown_down() -> None:
     names = [one.subject for one in verdicts("suspension.rating", RIG7)]
-    assert names == ["crown block", "traveling block", "hook", "top drive", "links", "elevator"]
+    # Both strings of the plan have elevators of their own; a load asked for hangs in the last part.
+    assert names == ["crown block", "traveling block", "hook", "top drive", "links"]
+    beside = replace(RIG7, limits=replace(RIG7.limits, hook_load=300.0 * KIP))
+    assert [one.subject for one in verdicts("suspension.rating", beside)] == [*names, "elevator"]
     assert [one.subject for one in verdicts("suspension.rating", OSPREY)] == names[:2]
     assert all("API Spec 8A, 8C" in one.source for one in verdicts("suspension.rating", RIG7))
 
@@ -63,3 +69,56 @@ def test_the_parts_need_no_design_factor_of_the_line() -> None:
     without = replace(rig, limits=replace(rig.limits, design_factor_standard=""))
     assert about("suspension.rating", without).keys() == about("suspension.rating", rig).keys()
     assert {str(one.status) for one in verdicts("suspension.rating", without)} == {"pass"}
+
+
+def elevators(rig: Any = RIG7) -> list[Any]:
+    return verdicts("suspension.elevator", rig)
+
+
+def rated(string: str, load: float) -> Any:
+    path = RIG7.suspension
+    own = tuple(
+        replace(one, rated_load=load) if one.string == string else one for one in path.elevators
+    )
+    return replace(RIG7, suspension=replace(path, elevators=own))
+
+
+#: Casing of Rig 7, 2200 m at 47 lb/ft in mud of 1.10 kg/l, drag 12 %; the block at 0.4 m/s².
+CASING = 2200.0 / 0.3048 * 47.0 * LBF * (1.0 - 1.10 / 7.85) * 1.12
+HUNG = (CASING + 1.7 * KIP) * (1.0 + 0.4 / 9.80665)
+
+
+@pytest.mark.parametrize(("share", "expected"), [(0.999, "fail"), (1.001, "pass")])
+def test_casing_hangs_in_its_own_elevator(share: float, expected: str) -> None:
+    # The pull on a stuck string, which is heavier, does not hang there.
+    _, casing = elevators(rated("production_casing", share * HUNG))
+    assert (casing.subject, str(casing.status)) == (
+        "slip type elevator of production_casing",
+        expected,
+    )
+    assert casing.value == pytest.approx(HUNG, rel=1e-6)
+
+
+def test_an_elevator_carries_what_its_string_is_worked_out_to_weigh() -> None:
+    # Another way to the same load: `rig_elevators`, which leaves the block at constant speed.
+    drilling, casing = elevators()
+    found = {one.string: one.load_si for one in rw.suspension.rig_elevators(RIG7)}
+    assert drilling.value == pytest.approx(found["drilling"])
+    assert casing.value == pytest.approx(found["production_casing"] * (1.0 + 0.4 / 9.80665))
+
+
+def test_a_load_that_speeds_up_is_heavier_than_at_rest() -> None:
+    # API Spec 8C rates for static and dynamic load together.
+    casing = tuple(one for one in RIG7.operations if one.kind == "casing")
+    rig = replace(RIG7, operations=casing, limits=replace(RIG7.limits, overpull=0.0))
+    block = about("suspension.rating", rig)["traveling block"]
+    assert block.value == pytest.approx((CASING + 46.0 * KIP) * (1.0 + 0.4 / 9.80665), rel=1e-6)
+    slow = replace(rig, operations=(replace(casing[0], block_acceleration=0.0),))
+    still = about("suspension.rating", slow)["traveling block"]
+    assert still.value == pytest.approx(CASING + 46.0 * KIP, rel=1e-6)
+
+
+def test_a_file_without_elevators_has_the_last_part() -> None:
+    rig = replace(RIG7, suspension=replace(RIG7.suspension, elevators=()))
+    assert status("suspension.elevator", rig) == "not applicable"
+    assert "elevator" in about("suspension.rating", rig)

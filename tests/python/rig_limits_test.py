@@ -43,6 +43,9 @@ def test_the_house_may_not_ask_for_less(checked):
         ('[limits.house]\n"line.design_factor" = false\n', "must hold stays on"),
         ('[limits.house]\n"line.design_factor" = true\n', "must be a number"),
         ('[limits.house]\n"line.design_factor" = []\n', "must be a number"),
+        ('[limits.house]\n"line.design_factor" = nan\n', "must be a number"),
+        ('[limits.house]\n"line.design_factor" = -inf\n', "must be a number"),
+        ('[limits.house]\n"line.design_factor" = "nan"\n', "must be a number"),
     ],
 )
 def test_a_wrong_house_limit_is_an_error(checked, limits, text):
@@ -129,3 +132,68 @@ def test_limits_travel_to_workers(tmp_path):
     path.write_text(MINIMAL + RULE.format(bound="at_least = 1"), encoding="utf-8")
     rig = rw.load_rig(path)
     assert pickle.loads(pickle.dumps(rig)).limits == rig.limits
+
+
+def test_a_rule_of_the_house_takes_no_name_of_ropewalk(checked):
+    shadow = RULE.format(bound="at_least = 0").replace("house.reserve", "line.design_factor")
+    with pytest.raises(rw.rig.RigFileError, match="is a rule of ropewalk already"):
+        checked(shadow)
+
+
+def test_text_is_no_number(checked):
+    said = RULE.format(bound="at_least = 1").replace("line.design_factor - 3", "'5'")
+    assert checked(said)["house.reserve"].status is Status.NOT_COMPUTED
+
+
+def test_one_rule_can_be_checked_beside_a_house_limit_of_another(tmp_path):
+    path = tmp_path / "rig.toml"
+    path.write_text(MINIMAL + '[limits.house]\n"line.length" = "500 m"\n', encoding="utf-8")
+    rig = rw.load_rig(path)
+    (verdict,) = rw.check.check_rig(rig, [rw.check.rule("line.design_factor")])
+    assert verdict.rule.id == "line.design_factor"
+
+
+def test_a_weaker_house_limit_is_told_with_its_unit(checked):
+    path = '[limits.house]\n"suspension.rating" = "9000 kN"\n'
+    assert "9000 kN is weaker" in checked(path)["suspension.rating"].reason
+
+
+@pytest.mark.parametrize(
+    ("value", "limit", "sense", "inside"),
+    [
+        (float("-inf"), float("inf"), "at least", False),
+        (float("inf"), float("-inf"), "at most", False),
+        (float("inf"), float("inf"), "at most", True),
+    ],
+)
+def test_two_infinities_are_not_the_same_number(value, limit, sense, inside):
+    from ropewalk.check.verdict import margin
+
+    assert (margin(value, limit, sense) >= 0.0) is inside
+
+
+@pytest.mark.parametrize(
+    ("table", "rule"),
+    [
+        ("stuck", "limits.demand"),
+        ("life", "limits.demand"),
+        ("operation", "limits.demand"),
+        ("mud", "limits.demand"),
+        ("inspection", "rope.corrosion"),
+    ],
+)
+def test_a_table_that_is_demanded_never_passes_unseen(checked, table, rule):
+    assert "limits.demand" not in checked("")
+    verdict = checked(f'demand = ["{table}"]\n')[rule]
+    assert (verdict.status, verdict.broken) == (Status.NOT_COMPUTED, True)
+    assert f"has no [{table}]" in verdict.reason
+
+
+def test_a_plan_that_is_demanded_is_missed_where_no_load_is_known(checked, tmp_path):
+    path = tmp_path / "rig.toml"
+    lines = [one for one in MINIMAL.splitlines() if not one.startswith("hook_load")]
+    path.write_text("\n".join([*lines, 'demand = ["operation"]', ""]), encoding="utf-8")
+    verdicts = rw.check.check_rig(rw.load_rig(path))
+    found = {one.rule.id: one for one in verdicts}
+    assert found["line.design_factor"].status is Status.NOT_COMPUTED
+    assert found["suspension.rating"].status is Status.NOT_COMPUTED

@@ -8,7 +8,7 @@ from typing import TYPE_CHECKING
 
 from ropewalk import si
 from ropewalk._border import to_quantity
-from ropewalk.check.facts import LoadCase
+from ropewalk.check.facts import LoadCase, NoLoad
 from ropewalk.check.rule import NotApplicable
 from ropewalk.rig.plan import STUCK
 
@@ -19,7 +19,6 @@ if TYPE_CHECKING:
 
 __all__ = ["asked", "braked", "drum_diameter", "hanging", "heaviest", "load_torque", "lowered"]
 
-_NO_LOAD = "the file has no [[operation]] and no limits.hook_load: no load"
 #: Service of the load that `limits.hook_load` asks for; no operation of a plan has it.
 _ASKED = "hoisting other"
 
@@ -37,7 +36,7 @@ def heaviest(facts: Facts) -> tuple[LoadCase, ...]:
         groups[case.service == STUCK].append(case)
     found = tuple(max(one, key=lambda case: case.hook_load) for one in groups if one)
     if not found:
-        raise NotApplicable(_NO_LOAD)
+        raise NoLoad
     return found
 
 
@@ -80,7 +79,7 @@ def lowered(facts: Facts) -> LoadCase:
     if beside is not None:
         cases.append(beside)
     if not cases:
-        raise NotApplicable(_NO_LOAD)
+        raise NoLoad
     return max(cases, key=lambda case: case.hook_load)
 
 

@@ -8,7 +8,7 @@ from dataclasses import dataclass
 
 from ropewalk.check.files import FileReport, check_file
 from ropewalk.check.rule import Rule
-from ropewalk.check.verdict import Verdict
+from ropewalk.check.verdict import Status, Verdict
 
 __all__ = ["Change", "Comparison", "compare", "compare_files"]
 
@@ -21,10 +21,14 @@ class Change:
     ----------
     old, new
         The verdicts; None on the side that has none.
+    dropped
+        True if the rule judged something before and nothing of the rig any more: its table, or
+        the rule itself, was taken out of the file.
     """
 
     old: Verdict | None
     new: Verdict | None
+    dropped: bool = False
 
     @property
     def rule(self) -> Rule:
@@ -45,9 +49,15 @@ class Change:
 
     @property
     def worse(self) -> bool:
-        """True for what is broken, or no longer computed, and was not before."""
-        was_broken = self.old is not None and self.old.broken
-        return self.new is not None and self.new.broken and not was_broken
+        """True for what is broken, no longer computed or no longer checked, and was not before."""
+        if self.dropped:
+            return True
+        if self.new is None or not self.new.broken:
+            return False
+        if self.old is None or not self.old.broken:
+            return True
+        # What could not be computed was never shown to be broken.
+        return self.old.status is Status.NOT_COMPUTED and self.new.status is not self.old.status
 
     @property
     def better(self) -> bool:
@@ -56,7 +66,7 @@ class Change:
             self.old is not None
             and self.old.broken
             and self.new is not None
-            and not self.new.broken
+            and self.new.status is Status.PASS
         )
 
     @property
@@ -72,6 +82,8 @@ class Change:
     @property
     def what(self) -> str:
         """The change in a word: ``"broken now"``, ``"inside now"``, ``"only before"`` and so on."""
+        if self.dropped:
+            return "no longer checked"
         if self.new is None:
             return "only before"
         if self.worse:
@@ -107,7 +119,10 @@ class Comparison:
 
     @property
     def outcome(self) -> int:
-        """Exit code: 2 if a file cannot be used, 1 if something is broken that was not, else 0."""
+        """Exit code: 2 if a file cannot be used, 1 if something is worse, else 0.
+
+        Worse is what is broken, not computed or no longer checked, and was not before.
+        """
         if self.old.error or self.new.error:
             return 2
         return int(any(change.worse for change in self.changes))
@@ -166,11 +181,17 @@ def compare(old: Iterable[Verdict], new: Iterable[Verdict]) -> tuple[Change, ...
     for before, after in pairs:
         if before is None:
             alone[after.rule.id] = alone.get(after.rule.id, 0) + 1
+    judged = {after.rule.id for _, after in pairs if after.status is not Status.NOT_APPLICABLE}
+
+    def dropped(one: Verdict | None) -> bool:
+        known = one is not None and one.status is not Status.NOT_APPLICABLE
+        return known and one.rule.id not in judged  # type: ignore[union-attr]
+
     changes = []
     for before, after in pairs:
         name = after.rule.id
         if before is None and alone[name] == 1 and len(left.get(name, ())) == 1:
             before = left.pop(name)[0]
-        changes.append(Change(before, after))
-    changes += [Change(one, None) for verdicts in left.values() for one in verdicts]
+        changes.append(Change(before, after, dropped(before)))
+    changes += [Change(one, None, dropped(one)) for verdicts in left.values() for one in verdicts]
     return tuple(changes)

@@ -45,6 +45,8 @@ def evaluate(own: OwnRule, results: Mapping[str, Mapping[str, Any]]) -> Verdict:
             for subject, group in results.items()
         }
         value = _value(own.expression, names)
+        if isinstance(value, str):
+            raise TypeError("it gives text, no number")
         found = float(to_si("limits.rule", own.id, value, role))
         bound = float(to_si("limits.rule", own.id, limit, role))
     except Exception as error:  # the expression is a stranger's

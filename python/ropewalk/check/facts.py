@@ -8,15 +8,18 @@ from functools import cached_property
 from typing import TYPE_CHECKING, Any, TypeVar
 
 from ropewalk import si
-from ropewalk.check.rule import Absent, NotApplicable
+from ropewalk.check.rule import Absent
 from ropewalk.rig.plan import STUCK
 
 if TYPE_CHECKING:
     from ropewalk.rig import Rig
 
-__all__ = ["Facts", "LoadCase"]
+__all__ = ["Facts", "LoadCase", "NoLoad"]
 
 Result = TypeVar("Result")
+
+#: Standard gravity, m/s².
+_GRAVITY = 9.80665
 
 
 @dataclass(frozen=True, slots=True)
@@ -30,12 +33,31 @@ class LoadCase:
     service
         Service of the table of minimum design factors.
     hook_load
-        Everything on the lines, with drag, N.
+        Everything on the lines, with drag, N; at rest or at constant speed.
+    string
+        Name of the string that hangs there; empty if the load is not that of a string.
+    acceleration
+        Of the block while this load is hoisted, m/s²; 0 where the plan does not say.
     """
 
     name: str
     service: str
     hook_load: float
+    string: str = ""
+    acceleration: float = 0.0
+
+    @property
+    def in_motion(self) -> float:
+        """Hook load while the block speeds up, N; drag is taken for weight, on the safe side."""
+        return self.hook_load * (1.0 + self.acceleration / _GRAVITY)
+
+
+class NoLoad(Absent):
+    """The file has no plan and asks for no load."""
+
+    def __init__(self) -> None:
+        super().__init__("operation")
+        self.args = ("the file has no [[operation]] and no limits.hook_load: no load",)
 
 
 class Facts:
@@ -81,13 +103,24 @@ class Facts:
         """The heaviest load of every operation, of the allowed overpull, and the one asked for."""
         rig = self.rig
         cases = [
-            LoadCase(one.title, one.service, one.heaviest_hook_load(rig.block.weight))
+            LoadCase(
+                one.title,
+                one.service,
+                one.heaviest_hook_load(rig.block.weight),
+                one.string_name,
+                one.block_acceleration,
+            )
             for one in rig.operations
             if one.string is not None
         ]
-        trips = any(one.kind == "round trip" for one in rig.operations)
-        if trips and rig.limits.overpull:
-            cases.append(LoadCase("pull on a stuck string", STUCK, rig.stuck_hook_load))
+        if rig.limits.overpull:
+            # A string may stick whatever is done with it; casing is pulled where nothing else is.
+            free = [one for one in cases if one.service != STUCK]
+            drilling = [one for one in free if one.service == "rotary drilling"]
+            if free:
+                stuck = max(drilling or free, key=lambda case: case.hook_load)
+                pull = stuck.hook_load + rig.limits.overpull
+                cases.append(LoadCase("pull on a stuck string", STUCK, pull, stuck.string))
         asked = rig.limits.hook_load
         if asked is not None:
             cases.append(LoadCase("hook load asked for", "hoisting other", asked))
@@ -99,11 +132,11 @@ class Facts:
 
         Raises
         ------
-        NotApplicable
+        Absent
             If the file has no plan and asks for no load.
         """
         if not self.loads:
-            raise NotApplicable("the file has no [[operation]] and no limits.hook_load: no load")
+            raise NoLoad
         return max(self.loads, key=lambda case: case.hook_load)
 
     @property
@@ -115,7 +148,7 @@ class Facts:
             if known is None or case.hook_load > known.hook_load:
                 heaviest[case.service] = case
         if not heaviest:
-            raise NotApplicable("the file has no [[operation]] and no limits.hook_load: no load")
+            raise NoLoad
         return tuple(heaviest.values())
 
     def fast_line(self, hook_load: float) -> float:

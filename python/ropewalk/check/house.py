@@ -8,7 +8,8 @@ from dataclasses import dataclass, field, replace
 from typing import TYPE_CHECKING, Any
 
 from ropewalk._border import to_one
-from ropewalk.check.rule import Rule
+from ropewalk.check.facts import text as text_of
+from ropewalk.check.rule import Absent, Rule, measures_nothing
 from ropewalk.check.run import status_of
 from ropewalk.check.verdict import Severity, Status, Verdict, margin
 from ropewalk.errors import RopewalkError
@@ -17,7 +18,22 @@ from ropewalk.rig.file import RigFileError
 if TYPE_CHECKING:
     from ropewalk.rig import Rig
 
-__all__ = ["HouseLimits", "house_limits", "own_rules"]
+__all__ = ["HouseLimits", "house_limits", "missing_tables", "own_rules"]
+
+
+#: Of tables without which no rule of ropewalk misses anything.
+DEMANDED = Rule(
+    id="limits.demand",
+    title="Tables that the file demands",
+    compares="tables of the file with those in limits.demand",
+    sense="at least",
+    role="number",
+    severity=Severity.MUST,
+    source="limits.demand of the file",
+    standing="house limit",
+    how="limits.demand",
+    measure=measures_nothing,
+)
 
 
 @dataclass(frozen=True, slots=True)
@@ -55,7 +71,8 @@ class HouseLimits:
             # The stricter limit is the one that leaves the smaller distance.
             kept = margin(limit, verdict.limit, rule.sense)
             if kept < 0.0:
-                text = f"the house limit {limit:g} is weaker than that of the source: not used"
+                shown = text_of(limit, rule.role)
+                text = f"the house limit {shown} is weaker than that of the source: not used"
                 return replace(verdict, reason=f"{verdict.reason}; {text}".lstrip("; "))
         return replace(
             verdict,
@@ -67,17 +84,25 @@ class HouseLimits:
 
 
 def house_limits(rig: Rig, rules: Sequence[Rule]) -> HouseLimits:
-    """Read the house limits of a rig against the rules there are.
+    """Read the house limits of a rig against the rules there are, and those given.
 
     Raises
     ------
     RigFileError
-        For a rule that does not exist, a limit of another kind of quantity, or a rule that must
-        hold and is switched off.
+        For a rule that does not exist, a limit of another kind of quantity, a rule that must hold
+        and is switched off, or an own rule under the name of one of ropewalk.
     """
     import difflib
 
-    known = {rule.id: rule for rule in rules}
+    from ropewalk.check.rules import RULES
+
+    known = {rule.id: rule for rule in (*RULES, *rules)}
+    for own in rig.limits.rules:
+        if own.id in known or own.id == DEMANDED.id:
+            raise RigFileError(
+                f"limits.rule: {own.id!r} is a rule of ropewalk already; give yours another id, or "
+                f"set limits.house for a stricter limit"
+            )
     values: dict[str, float] = {}
     off: set[str] = set()
     for name, given in rig.limits.house.items():
@@ -106,6 +131,26 @@ def own_rules(rig: Rig, verdicts: Sequence[Verdict]) -> list[Verdict]:
 
     results = worst_results(verdicts)
     return [evaluate(one, results) for one in rig.limits.rules]
+
+
+def missing_tables(rig: Rig, verdicts: Sequence[Verdict]) -> list[Verdict]:
+    """One verdict for each table that the file demands, lacks, and that no rule has missed."""
+    said = {one.reason for one in verdicts if one.status is Status.NOT_COMPUTED}
+    plan = bool(rig.operations)
+    there = {
+        "stuck": rig.limits.overpull is not None,
+        **dict.fromkeys(("mud", "string", "operation"), plan),
+    }
+    found = []
+    for name in rig.limits.demand:
+        missing = str(Absent(name))
+        # Some tables every file has; drawworks are None where only their power is known.
+        known = there.get(name, name == "drawworks" or getattr(rig, name, True) is not None)
+        if not known and missing not in said:
+            found.append(
+                Verdict(DEMANDED, Status.NOT_COMPUTED, source=DEMANDED.source, reason=missing)
+            )
+    return found
 
 
 def worst_results(verdicts: Sequence[Verdict]) -> dict[str, dict[str, Any]]:

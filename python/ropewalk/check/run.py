@@ -43,7 +43,7 @@ def check_rig(rig: Rig, rules: Sequence[Rule] | None = None) -> tuple[Verdict, .
     >>> {str(one.status) for one in verdicts if one.rule.id == "line.design_factor"}
     {'pass'}
     """
-    from ropewalk.check.house import house_limits, own_rules
+    from ropewalk.check.house import house_limits, missing_tables, own_rules
     from ropewalk.check.rules import RULES
 
     facts = Facts(rig)
@@ -53,6 +53,7 @@ def check_rig(rig: Rig, rules: Sequence[Rule] | None = None) -> tuple[Verdict, .
         found.extend(limits.apply(rule, judge(rule, facts, limits.demanded)))
     if rules is None:
         found.extend(own_rules(rig, found))
+        found.extend(missing_tables(rig, found))
     return tuple(found)
 
 

@@ -110,9 +110,9 @@ class Verdict:
 
 def margin(value: float, limit: float, sense: str) -> float:
     """Return the distance of `value` from `limit` on the inside, as a share of the limit."""
-    distance = value - limit if sense == "at least" else limit - value
-    if math.isinf(value) and math.isinf(limit):
+    if value == limit:  # two infinities too, whose distance is no number
         return 0.0
+    distance = value - limit if sense == "at least" else limit - value
     if limit == 0.0 or not math.isfinite(limit):
         return distance
     share = distance / abs(limit)

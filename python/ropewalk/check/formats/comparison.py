@@ -21,6 +21,7 @@ _HEAD = ("what", "rule", "subject", "value", "limit", "margin")
 #: What a reader wants to know first.
 _ORDER = (
     "broken now",
+    "no longer checked",
     "inside now",
     "less margin",
     "more margin",
@@ -122,7 +123,7 @@ def _ends(comparison: Comparison, shown: Sequence[Change]) -> str:
         return "; ".join(words.plain(text) for text in [*(one.error for one in bad), *places])
     count = sum(one.worse for one in comparison.changes)
     if count:
-        return f"Broken now and not before: {count}."
+        return f"Broken or no longer checked now, and not before: {count}."
     changed = [one for one in shown if one.what != "same"]
     return "Nothing that was inside is broken." if changed else "Nothing changed."
 
