@@ -53,7 +53,7 @@ def _design_factor(facts: Facts) -> Iterator[Measured]:
 
 
 def _length(facts: Facts) -> Iterator[Measured]:
-    from ropewalk.line._setup import drum_of
+    from ropewalk.rig.line_parts import drum_of
 
     rig = facts.rig
     line, _ = facts.need("line"), facts.need("drum")

@@ -7,11 +7,9 @@ from typing import TYPE_CHECKING, Any
 import numpy as np
 
 from ropewalk import _core
-from ropewalk._border import to_quantity
 from ropewalk.errors import InadmissibleError
 
 if TYPE_CHECKING:
-    from ropewalk.drum import Drum
     from ropewalk.fatigue import LifeModel
     from ropewalk.line.campaign import Campaign
     from ropewalk.rig import Rig
@@ -78,22 +76,6 @@ def tackle_of(rig: Rig) -> Any:
         reverse_sheaves=[name in line.reverse_bends for name in names],
         reverse_lead_sheaves=[f"lead sheave {i + 1}" in line.reverse_bends for i in range(leads)],
         reverse_drum="drum" in line.reverse_bends,
-    )
-
-
-def drum_of(rig: Rig) -> Drum:
-    """Return the drum of a rig with its rope."""
-    from ropewalk.drum import Drum
-
-    assert rig.drum is not None
-    shape = rig.drum
-    return Drum(
-        barrel_diameter=to_quantity(shape.barrel_diameter, "length"),
-        rope_diameter=rig.rope.diameter,
-        laps_per_layer=shape.laps_per_layer,
-        layers=shape.layers,
-        layer_height=shape.layer_height,
-        crossovers_per_lap=shape.crossovers_per_lap,
     )
 
 

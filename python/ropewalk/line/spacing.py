@@ -6,7 +6,8 @@ from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
 from ropewalk import _core
-from ropewalk.line._setup import drum_of, tackle_of
+from ropewalk.line._setup import tackle_of
+from ropewalk.rig.line_parts import drum_of
 
 if TYPE_CHECKING:
     from ropewalk.line.campaign import Campaign

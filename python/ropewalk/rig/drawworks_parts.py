@@ -119,7 +119,7 @@ def hoist(rig: Rig, lines: int | None = None) -> Hoist:
     from ropewalk import si
     from ropewalk._units import Q
     from ropewalk.drawworks import Hoist
-    from ropewalk.line._setup import drum_of
+    from ropewalk.rig.line_parts import drum_of
 
     reeving = rig.reeving if lines is None else replace(rig.reeving, lines=lines)
     sheaves = 0.5 * (rig.crown.diameter + rig.block.sheaves.diameter) + rig.rope.diameter_si

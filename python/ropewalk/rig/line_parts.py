@@ -5,9 +5,12 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
+from ropewalk._border import to_quantity
 from ropewalk.rig.file import RigFileError
 
 if TYPE_CHECKING:
+    from ropewalk.drum import Drum
+    from ropewalk.rig import Rig
     from ropewalk.rig.line_sections import (
         DrumSection,
         LineSection,
@@ -230,3 +233,19 @@ def make_practice(section: ProgramSection | None) -> Practice | None:
             "program: one of every (work of the line) and every_trips (round trips) must be given"
         )
     return Practice(**section.model_dump())
+
+
+def drum_of(rig: Rig) -> Drum:
+    """Return the drum of a rig with its rope."""
+    from ropewalk.drum import Drum
+
+    assert rig.drum is not None
+    shape = rig.drum
+    return Drum(
+        barrel_diameter=to_quantity(shape.barrel_diameter, "length"),
+        rope_diameter=rig.rope.diameter,
+        laps_per_layer=shape.laps_per_layer,
+        layers=shape.layers,
+        layer_height=shape.layer_height,
+        crossovers_per_lap=shape.crossovers_per_lap,
+    )

@@ -283,7 +283,7 @@ def _dataset(
 
     from ropewalk import design_factor
     from ropewalk._version import __version__
-    from ropewalk.line._setup import drum_of
+    from ropewalk.rig.line_parts import drum_of
     from ropewalk.study.dataset import CAUTION
 
     columns = {one.name: [getattr(row, one.name) for row in rows] for one in fields(_Row)} | lives
