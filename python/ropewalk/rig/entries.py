@@ -4,12 +4,13 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
+from functools import cache
 from typing import Any
 
 from pydantic import BaseModel
 
 from ropewalk._signature import ROLES
-from ropewalk.rig.declared import declared
+from ropewalk.rig.declared import SI
 from ropewalk.rig.origins import Layer, Origin, layer_of
 from ropewalk.rig.parameters import Shape, defaults, shape_of
 from ropewalk.rig.problems import KeyPath
@@ -71,11 +72,16 @@ def _section(
     section: BaseModel, layers: Sequence[Layer], path: KeyPath, generic: str
 ) -> Iterator[Entry]:
     """Values of a section; `generic` is its path in the list of parameters."""
-    for name, field in type(section).model_fields.items():
+    for name, shape in _shapes(type(section)).items():
         value = getattr(section, name)
         given = name in section.model_fields_set
         inner = f"{generic}.{name}".lstrip(".")
-        yield from _inside(value, shape_of(field), given, layers, (*path, name), inner)
+        yield from _inside(value, shape, given, layers, (*path, name), inner)
+
+
+@cache
+def _shapes(section: type[BaseModel]) -> dict[str, Shape]:
+    return {name: shape_of(field) for name, field in section.model_fields.items()}
 
 
 def _inside(
@@ -124,5 +130,5 @@ def _with_units(raw: Any, role: str, layer: Layer) -> Any:
         return [_with_units(one, role, layer) for one in raw]
     if isinstance(raw, str):
         return raw
-    units, _ = declared(layer.data.get("units"))
-    return f"{raw!r} {(units or {})[role]}"
+    units = layer.data["units"]
+    return f"{raw!r} {SI[role] if units == 'SI' else units[role]}"
