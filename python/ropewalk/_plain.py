@@ -4,10 +4,10 @@ from __future__ import annotations
 
 import re
 
-__all__ = ["plain"]
+__all__ = ["CONTROL", "plain"]
 
-# Control characters, and those that turn the direction of writing around.
-_CONTROL = re.compile("[\x00-\x1f\x7f-\x9f\u2028\u2029\u202a-\u202e\u2066-\u2069\ufffe\uffff]")
+#: Control characters, and those that turn the direction of writing around.
+CONTROL = re.compile("[\x00-\x1f\x7f-\x9f\u2028\u2029\u202a-\u202e\u2066-\u2069\ufffe\uffff]")
 _SURROGATE = re.compile("[\ud800-\udfff]")
 
 
@@ -17,4 +17,4 @@ def plain(given: object) -> str:
     >>> plain("casing\n\x1b[31m 2200 m")
     'casing [31m 2200 m'
     """
-    return _SURROGATE.sub("\ufffd", " ".join(_CONTROL.sub(" ", str(given)).split()))
+    return _SURROGATE.sub("\ufffd", " ".join(CONTROL.sub(" ", str(given)).split()))

@@ -164,10 +164,15 @@ def test_the_table_has_a_line_for_every_value_and_the_notes(mixed: Path) -> None
 
 
 def test_texts_cannot_steer_a_terminal_or_forge_a_line(tmp_path: Path) -> None:
-    text = SMALL.replace('name = "Rig 7"', 'name = "Rig\\n[block]\\nweight \\u202e"')
-    shown = listing_text(rw.rig.read(write(tmp_path, text)))
-    assert "\u202e" not in shown
-    assert shown.count("\n[block]\n") == 1
+    text = SMALL.replace('name = "Rig 7"', 'name = "Rig\\n[block]\\nweight \\u202e\u2066"')
+    reading = rw.rig.read(write(tmp_path, text))
+    assert reading.file.rig.name == "Rig\n[block]\nweight \u202e\u2066"
+    for form in ("table", "json", "toml"):
+        shown = listing_text(reading, form)  # type: ignore[arg-type]
+        assert not {"\u202e", "\u2066"} & set(shown)
+        assert shown.count("\n[block]\n") == (form != "json")
+    made = listing_text(reading, "toml")
+    assert rig_of_text(tmp_path, made).rig.name == reading.file.rig.name
 
 
 # The command

@@ -8,7 +8,7 @@ from collections.abc import Iterator, Mapping, Sequence
 from importlib.resources import files
 from typing import Any, Literal
 
-from ropewalk._plain import plain
+from ropewalk._plain import CONTROL, plain
 from ropewalk._version import __version__
 from ropewalk.rig.entries import Entry, entries, tables
 from ropewalk.rig.file import Reading
@@ -132,7 +132,7 @@ def _json(reading: Reading[RigFile]) -> str:
             for one in resolved(reading)
         ],
     }
-    return json.dumps(data, indent=2, ensure_ascii=False, allow_nan=False) + "\n"
+    return json.dumps(data, indent=2, allow_nan=False) + "\n"
 
 
 def _plain_value(value: Any) -> Any:
@@ -196,5 +196,5 @@ def _toml_value(value: Any) -> str:
 
 
 def _quoted(text: str) -> str:
-    """Text between quotes: escapes of JSON are escapes of TOML too."""
-    return json.dumps(text, ensure_ascii=False).replace("\x7f", "\\u007f")
+    """Text between quotes, nothing in it that a terminal obeys: escapes of JSON are TOML's too."""
+    return CONTROL.sub(lambda one: f"\\u{ord(one[0]):04x}", json.dumps(text, ensure_ascii=False))
