@@ -210,7 +210,7 @@ def _plain(default: Any) -> str:
         return str(default).lower()
     if isinstance(default, (int, float)):
         return f"{default:g}"
-    return '""' if default == "" else "none" if default == () else str(default)
+    return '""' if default == "" else "none" if default in ((), {}) else str(default)
 
 
 def _bounds(one: RigParameter) -> str:
