@@ -23,6 +23,7 @@ from ropewalk._brake_deceleration import (
     stop_tension_factor,
     sudden_stop_factor,
 )
+from ropewalk._brake_fade import FrictionTable
 from ropewalk._brake_fall_back import FallBack
 from ropewalk._brake_finding import HoldingFinding
 from ropewalk._brake_friction import (
@@ -38,7 +39,6 @@ from ropewalk._brake_friction import (
     spring_pad_force,
 )
 from ropewalk._brake_heat import (
-    FrictionTable,
     TripTemperature,
     cooling_water_flow,
     friction_heat_flux,
