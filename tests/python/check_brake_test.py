@@ -223,6 +223,24 @@ def test_heat_of_a_trip_against_the_limit_of_the_house(foot_pounds: float, expec
     assert str(held.status) == expected
 
 
+@pytest.mark.parametrize("kind", ["trip in", "casing"])
+def test_a_string_run_in_heats_like_the_same_half_of_a_round_trip(kind: str) -> None:
+    heat = verdict("brake.trip_heat", faires()).value
+    (trip,) = faires().operations
+    run_in = replace(faires(), operations=(replace(trip, kind=kind),))
+    assert verdict("brake.trip_heat", run_in).value == pytest.approx(heat, rel=1e-12)
+
+
+def test_a_trip_in_heats_from_where_it_begins() -> None:
+    # Two stands of 100 m from 100 m on: W m g h with the load at the end of each, by hand.
+    trip = replace(RIG7.heaviest_trip, kind="trip in", depth=300.0, stand_length=100.0)
+    rig = replace(RIG7, operations=(replace(trip, from_depth=100.0, drag_down=0.0),))
+    hung = trip.string_weight([300.0, 200.0]).sum() + 2.0 * rig.block.weight
+    found = verdict("brake.trip_heat", rig)
+    assert found.value == pytest.approx(100.0 * hung, rel=1e-12)
+    assert found.inputs["stands"] == "2"
+
+
 def test_no_trip_no_heat() -> None:
     assert status("brake.trip_heat", asked(RIG7, 1e6)) == "not applicable"
 

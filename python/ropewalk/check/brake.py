@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from collections.abc import Iterator
 from typing import TYPE_CHECKING
 
@@ -14,9 +15,13 @@ from ropewalk.check.verdict import Severity
 from ropewalk.rig.plan import STUCK
 
 if TYPE_CHECKING:
+    import numpy as np
+    from numpy.typing import NDArray
+
     from ropewalk.brake import RequiredFactor
     from ropewalk.check.facts import Facts
     from ropewalk.reeving import Motion
+    from ropewalk.rig import Operation
 
 __all__ = ["RULES"]
 
@@ -164,12 +169,17 @@ def _heat(facts: Facts) -> Iterator[Measured]:
 
     facts.need("brake")
     weight = facts.rig.block.weight
-    trips = [one for one in facts.rig.operations if one.kind == "round trip"]
+
+    def lowering(one: Operation) -> tuple[float, NDArray[np.float64]]:
+        """Heat, and the load of each stand from the deepest up to where the operation begins."""
+        stands = math.ceil((one.depth - one.from_depth) / one.stand_length - 1e-9)
+        loads = trip_strokes(one, weight).running[:stands]
+        return float(si.brake.lowering_heat(loads, one.stand_length, 1.0).sum()), loads
+
+    trips = [(*lowering(one), one) for one in facts.rig.operations if one.kind in _LOWERED]
     if not trips:
-        raise NotApplicable("the plan has no round trip")
-    trip = max(trips, key=lambda one: one.heaviest_hook_load(weight))
-    loads = trip_strokes(trip, weight).running
-    heat = float(si.brake.lowering_heat(loads, trip.stand_length, 1.0).sum())
+        raise NotApplicable("the plan runs no string in: no round trip, trip in or casing")
+    heat, loads, trip = max(trips, key=lambda found: found[0])
     yield Measured(
         value=heat,
         limit=None,
@@ -183,6 +193,8 @@ def _heat(facts: Facts) -> Iterator[Measured]:
     )
 
 
+#: Operations that run a whole string in.
+_LOWERED = ("round trip", "trip in", "casing")
 _STATICS = "statics: below 1 the load falls"
 
 RULES = (
@@ -267,8 +279,9 @@ RULES = (
     ),
     Rule(
         id="brake.trip_heat",
-        title="Heat of the brakes over the heaviest trip in",
-        compares="heat of all stands lowered, all brakes together, with the limit of the house",
+        title="Heat of the brakes over the hottest trip in",
+        compares="heat of all stands or joints lowered, drill string or casing, all brakes "
+        "together, with the limit of the house",
         sense="at most",
         role="energy",
         severity=Severity.NOTE,

@@ -32,14 +32,12 @@ def _rating(facts: Facts) -> Iterator[Measured]:
     path = rig.suspension
     own = () if path is None else tuple(one.string for one in path.elevators)
     last = path.parts[-1].name if path is not None and own else ""
-    for among, wanted in (
-        (facts.loads, lambda name: name != last),
-        # The last part gives way to the elevators of the strings that have one.
-        ([case for case in facts.loads if case.string not in own], lambda name: name == last),
-    ):
+    # The last part gives way to the elevators of the strings that have one.
+    left = [case for case in facts.loads if case.string not in own]
+    for among, of_last in ((list(facts.loads), False), (left, True)):
         if among:
             case = max(among, key=lambda one: one.in_motion)
-            yield from (one for one in _of_parts(rig, case) if wanted(one.subject))
+            yield from (one for one in _of_parts(rig, case) if (one.subject == last) is of_last)
 
 
 def _of_parts(rig: Rig, case: LoadCase) -> Iterator[Measured]:
