@@ -8,7 +8,15 @@ from typing import TYPE_CHECKING
 
 from ropewalk import si
 from ropewalk._border import to_quantity
-from ropewalk.check._hoisting import braked, drum_diameter, hanging, heaviest, load_torque, lowered
+from ropewalk.check._hoisting import (
+    braked,
+    drum_diameter,
+    fullest,
+    hanging,
+    heaviest,
+    load_torque,
+    lowered,
+)
 from ropewalk.check.facts import LoadCase, text
 from ropewalk.check.rule import CannotTell, Measured, NotApplicable, Rule
 from ropewalk.check.verdict import Severity
@@ -45,6 +53,10 @@ def _holding(facts: Facts) -> Iterator[Measured]:
     torque = load_torque(facts, hoist, case.hook_load, facts.rig.travel, motion)
     # The bare factor: what it refers to is settled here.
     whole, *halves = brake.disc.check(to_quantity(torque, "torque"), required.value)
+    if "each of two" in required.condition and brake.band is not None:
+        # A band is rigged so that the falling load helps it.
+        force = to_quantity(brake.lever_force, "force")
+        halves += brake.band.check(force, to_quantity(torque, "torque"), required.value)[:1]
     for found in halves if "each of two" in required.condition else [whole]:
         yield Measured(
             value=found.factor,
@@ -63,12 +75,20 @@ def _holding(facts: Facts) -> Iterator[Measured]:
 
 def _emergency(facts: Facts, case: LoadCase) -> Measured:
     """Springs alone against a load at rest, block at its highest."""
-    hoist = braked(facts)
+    hoist, brake = braked(facts), facts.need("brake")
     torque = load_torque(facts, hoist, case.hook_load, facts.rig.travel, "static")
+    reason = ""
+    if brake.fade is not None:
+        least = float(min(brake.fade.frictions))
+        hot = brake.disc.torque(service=False, lining_friction=least).m_as("N*m")
+        factor = float(si.brake.holding_factor(hot, torque))
+        if factor < 1.0:
+            reason = f"pads as hot as brake.fade goes, friction {least:g}, hold {factor:.2f} of it"
     return Measured(
         value=float(si.brake.holding_factor(hoist.brake_torque_si, torque)),
         limit=1.0,
         subject=case.name,
+        reason=reason,
         inputs={
             "hook load": text(case.hook_load, "force"),
             "torque of the emergency calipers": text(hoist.brake_torque_si, "torque"),
@@ -122,7 +142,9 @@ def _lowering_speed(facts: Facts) -> Iterator[Measured]:
     lines = facts.rig.reeving.lines
     yield Measured(
         value=speed,
-        limit=float(si.drawworks.drum_speed(allowed, lines, drum_diameter(hoist, height))),
+        limit=float(
+            si.drawworks.drum_speed(allowed, lines, drum_diameter(hoist, fullest(facts, height)))
+        ),
         subject=case.name,
         reason=f"lowered on the auxiliary brake alone the load {balance.finding}",
         inputs={
@@ -202,6 +224,7 @@ RULES = (
         id="brake.holding",
         title="Holding factor of the brake",
         compares="torque of the brake over that of the largest hook load, block at its highest, "
+        "drum as full as just before a cut, "
         "with the factor that the file asks for; each half alone where two brakes are asked for",
         sense="at least",
         role="number",
