@@ -9,6 +9,7 @@ from typing import Any
 import numpy as np
 import pytest
 from rule_cases import (
+    INCH,
     LBF,
     OSPREY,
     RADIUS,
@@ -32,6 +33,7 @@ G = 9.80665
 # Calipers x 2 pads x force x friction x radius, by hand.
 SERVICE = 2 * 3 * 2 * 75e3 * 0.35 * 0.70
 SPRINGS = 2 * 1 * 2 * 90e3 * 0.35 * 0.70
+LOAD_OF_SLIPS = 1.0e6
 IDS = [rule.id for rule in rw.check.RULES if rule.subject == "brake"]
 
 
@@ -223,6 +225,24 @@ def test_heat_of_a_trip_against_the_limit_of_the_house(foot_pounds: float, expec
     assert str(held.status) == expected
 
 
+@pytest.mark.parametrize("kind", ["trip in", "casing"])
+def test_a_string_run_in_heats_like_the_same_half_of_a_round_trip(kind: str) -> None:
+    heat = verdict("brake.trip_heat", faires()).value
+    (trip,) = faires().operations
+    run_in = replace(faires(), operations=(replace(trip, kind=kind),))
+    assert verdict("brake.trip_heat", run_in).value == pytest.approx(heat, rel=1e-12)
+
+
+def test_a_trip_in_heats_from_where_it_begins() -> None:
+    # Two stands of 100 m from 100 m on: W m g h with the load at the end of each, by hand.
+    trip = replace(RIG7.heaviest_trip, kind="trip in", depth=300.0, stand_length=100.0)
+    rig = replace(RIG7, operations=(replace(trip, from_depth=100.0, drag_down=0.0),))
+    hung = trip.string_weight([300.0, 200.0]).sum() + 2.0 * rig.block.weight
+    found = verdict("brake.trip_heat", rig)
+    assert found.value == pytest.approx(100.0 * hung, rel=1e-12)
+    assert found.inputs["stands"] == "2"
+
+
 def test_no_trip_no_heat() -> None:
     assert status("brake.trip_heat", asked(RIG7, 1e6)) == "not applicable"
 
@@ -242,3 +262,58 @@ def test_verdicts_on_brakes_carry_their_caution() -> None:
     for words in CAUTIONS.values():
         for asked_for in ("ocal codes", "manual", "licensed practice"):
             assert asked_for in words
+
+
+@pytest.mark.parametrize(("cut", "layer"), [(None, 3), (24.384, 4)])
+def test_slipped_line_lies_under_the_rope_the_block_takes_up(cut: Any, layer: int) -> None:
+    """Just before a cut of 80 ft, slips of 20 ft have brought 60 ft onto the drum.
+
+    Without friction and plan, nested layers: D = 29.375 in + (layer - 1) √3 1.375 in, T = W D/2N.
+    The block travels so far that three layers lack 5 m of being full.
+    """
+    pitch = [(29.375 + n * math.sqrt(3.0) * 1.375) * INCH for n in range(3)]
+    held = 40.0 * math.pi * sum(pitch)
+    travel = (held - 8.0 * math.pi * pitch[0] - 5.0) / 10.0
+    rig = asked(replace(RIG7, reeving=rw.Reeving(10, 1.0)), LOAD_OF_SLIPS)
+    rig = replace(
+        rig,
+        block=replace(rig.block, lowest=rig.block.highest + travel),
+        program=None if cut is None else replace(rig.program, slip=6.096, cut=cut),
+    )
+    diameter = (29.375 + (layer - 1) * math.sqrt(3.0) * 1.375) * INCH
+    found = verdict("brake.emergency", rig)
+    assert found.value == pytest.approx(SPRINGS / (LOAD_OF_SLIPS / 10.0 * diameter / 2.0), rel=1e-9)
+
+
+def test_hot_pads_that_would_not_hold_are_told() -> None:
+    # By hand: 0.26 of brake.fade instead of 0.35 leaves 0.26/0.35 of the torque.
+    for share, told in ((0.9 * 0.26 / 0.35, False), (1.1 * 0.26 / 0.35, True)):
+        rig = asked(plain(), share * load_of(SPRINGS))
+        found = verdict("brake.emergency", rig)
+        assert str(found.status) == "pass"
+        expected = "friction 0.26, hold 0.91 of it" if told else ""
+        assert found.reason.endswith(expected)
+        assert bool(found.reason) is told
+
+
+def test_where_each_of_two_must_hold_a_band_must_too() -> None:
+    band = rw.brake.BandBrake(
+        bands=2,
+        wrap_angle="270 deg",
+        rim_diameter="50 in",
+        lining_friction=0.3,
+        lever_ratio=10.0,
+    )
+    brake = replace(
+        RIG7.brake,
+        band=band,
+        lever_force=100.0,
+        required=rw.brake.required_factor("OSHA 1910.179 each of two"),
+    )
+    found = about("brake.holding", asked(replace(plain(), brake=brake), 1e6))
+    # Euler and Eytelwein: slack end 10 x 100 N in each band, tight end exp(0.3 x 4.71) times it.
+    tight = 1000.0 * (math.exp(0.3 * 1.5 * math.pi) - 1.0)
+    held = 2.0 * tight * 25.0 * INCH / (1e6 / 10.0 * RADIUS)
+    one = found["bands, the load helping"]
+    assert (str(one.status), one.value) == ("fail", pytest.approx(held, rel=1e-9))
+    assert len(found) == 3

@@ -40,6 +40,18 @@ def test_the_anchor_as_strong_as_the_line(share: float, expected: str) -> None:
     assert "6-2(a)" in found.source
 
 
+@pytest.mark.parametrize(("share", "expected"), [(1.0, "pass"), (0.99, "fail")])
+def test_where_the_rules_ask_for_it_an_anchor_must_be_as_strong(
+    share: float, expected: str
+) -> None:
+    # Wyoming servicing 6-2(a): strength "shall at least equal the working strength".
+    rule_id = "deadline.working_strength_required"
+    rig = clamped(share * 96.0 * KIP / GAIN)
+    assert status(rule_id, rig) == "not applicable"  # its standard is that of drilling rigs
+    limits = replace(rig.limits, design_factor_standard="Wyoming servicing")
+    assert status(rule_id, replace(rig, limits=limits)) == expected
+
+
 def test_the_strength_of_the_anchor_needs_no_load() -> None:
     assert status("deadline.working_strength", asked(RIG7, None)) == "pass"
     assert status("deadline.anchor", asked(RIG7, None)) == "not applicable"

@@ -17,7 +17,17 @@ if TYPE_CHECKING:
     from ropewalk.overtravel import BrakedHoist
     from ropewalk.reeving import Motion
 
-__all__ = ["asked", "braked", "drum_diameter", "hanging", "heaviest", "load_torque", "lowered"]
+__all__ = [
+    "asked",
+    "braked",
+    "drum_diameter",
+    "fullest",
+    "hanging",
+    "heaviest",
+    "load_torque",
+    "lowered",
+    "slipped",
+]
 
 #: Service of the load that `limits.hook_load` asks for; no operation of a plan has it.
 _ASKED = "hoisting other"
@@ -98,6 +108,21 @@ def braked(facts: Facts) -> BrakedHoist:
     return facts.once("braked hoist", lambda: braked_hoist(facts.rig))
 
 
+def slipped(facts: Facts) -> float:
+    """Line that slips have brought onto the drum just before it is cut, m."""
+    program = facts.rig.program
+    return 0.0 if program is None else max(0.0, program.cut - program.slip)
+
+
+def fullest(facts: Facts, height: float) -> float:
+    """Height at which as much line is on the drum as at another just before a cut, m.
+
+    Line that was slipped lies under the line that the block takes up: at one height the line then
+    leaves from farther out, and the torque of the load is larger.
+    """
+    return height + slipped(facts) / facts.rig.reeving.lines
+
+
 def drum_diameter(hoist: BrakedHoist, height: float) -> float:
     """Diameter of the middle of the rope in the layer that leaves the drum, m.
 
@@ -115,8 +140,7 @@ def drum_diameter(hoist: BrakedHoist, height: float) -> float:
 def load_torque(
     facts: Facts, hoist: BrakedHoist, load: float, height: float, motion: Motion
 ) -> float:
-    """Torque of a hook load at the drum, N·m; load in N, height in m."""
+    """Torque of a hook load at the drum just before a cut, N·m; load in N, height in m."""
     tensions = facts.rig.reeving.tensions(to_quantity(load, "force"), motion)
-    return float(
-        si.drawworks.drum_torque(float(tensions.fast_line_si), drum_diameter(hoist, height))
-    )
+    diameter = drum_diameter(hoist, fullest(facts, height))
+    return float(si.drawworks.drum_torque(float(tensions.fast_line_si), diameter))

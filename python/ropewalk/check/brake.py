@@ -2,21 +2,34 @@
 
 from __future__ import annotations
 
+import math
 from collections.abc import Iterator
 from typing import TYPE_CHECKING
 
 from ropewalk import si
 from ropewalk._border import to_quantity
-from ropewalk.check._hoisting import braked, drum_diameter, hanging, heaviest, load_torque, lowered
+from ropewalk.check._hoisting import (
+    braked,
+    drum_diameter,
+    fullest,
+    hanging,
+    heaviest,
+    load_torque,
+    lowered,
+)
 from ropewalk.check.facts import LoadCase, text
 from ropewalk.check.rule import CannotTell, Measured, NotApplicable, Rule
 from ropewalk.check.verdict import Severity
 from ropewalk.rig.plan import STUCK
 
 if TYPE_CHECKING:
+    import numpy as np
+    from numpy.typing import NDArray
+
     from ropewalk.brake import RequiredFactor
     from ropewalk.check.facts import Facts
     from ropewalk.reeving import Motion
+    from ropewalk.rig import Operation
 
 __all__ = ["RULES"]
 
@@ -40,6 +53,10 @@ def _holding(facts: Facts) -> Iterator[Measured]:
     torque = load_torque(facts, hoist, case.hook_load, facts.rig.travel, motion)
     # The bare factor: what it refers to is settled here.
     whole, *halves = brake.disc.check(to_quantity(torque, "torque"), required.value)
+    if "each of two" in required.condition and brake.band is not None:
+        # A band is rigged so that the falling load helps it.
+        force = to_quantity(brake.lever_force, "force")
+        halves += brake.band.check(force, to_quantity(torque, "torque"), required.value)[:1]
     for found in halves if "each of two" in required.condition else [whole]:
         yield Measured(
             value=found.factor,
@@ -58,12 +75,20 @@ def _holding(facts: Facts) -> Iterator[Measured]:
 
 def _emergency(facts: Facts, case: LoadCase) -> Measured:
     """Springs alone against a load at rest, block at its highest."""
-    hoist = braked(facts)
+    hoist, brake = braked(facts), facts.need("brake")
     torque = load_torque(facts, hoist, case.hook_load, facts.rig.travel, "static")
+    reason = ""
+    if brake.fade is not None:
+        least = float(min(brake.fade.frictions))
+        hot = brake.disc.torque(service=False, lining_friction=least).m_as("N*m")
+        factor = float(si.brake.holding_factor(hot, torque))
+        if factor < 1.0:
+            reason = f"pads as hot as brake.fade goes, friction {least:g}, hold {factor:.2f} of it"
     return Measured(
         value=float(si.brake.holding_factor(hoist.brake_torque_si, torque)),
         limit=1.0,
         subject=case.name,
+        reason=reason,
         inputs={
             "hook load": text(case.hook_load, "force"),
             "torque of the emergency calipers": text(hoist.brake_torque_si, "torque"),
@@ -117,7 +142,9 @@ def _lowering_speed(facts: Facts) -> Iterator[Measured]:
     lines = facts.rig.reeving.lines
     yield Measured(
         value=speed,
-        limit=float(si.drawworks.drum_speed(allowed, lines, drum_diameter(hoist, height))),
+        limit=float(
+            si.drawworks.drum_speed(allowed, lines, drum_diameter(hoist, fullest(facts, height)))
+        ),
         subject=case.name,
         reason=f"lowered on the auxiliary brake alone the load {balance.finding}",
         inputs={
@@ -164,14 +191,19 @@ def _heat(facts: Facts) -> Iterator[Measured]:
 
     facts.need("brake")
     weight = facts.rig.block.weight
-    trips = [one for one in facts.rig.operations if one.kind == "round trip"]
+
+    def lowering(one: Operation) -> tuple[float, NDArray[np.float64]]:
+        """Heat, and the load of each stand from the deepest up to where the operation begins."""
+        stands = math.ceil((one.depth - one.from_depth) / one.stand_length - 1e-9)
+        loads = trip_strokes(one, weight).running[:stands]
+        return float(si.brake.lowering_heat(loads, one.stand_length, 1.0).sum()), loads
+
+    trips = [(*lowering(one), one) for one in facts.rig.operations if one.kind in _LOWERED]
     if not trips:
-        raise NotApplicable("the plan has no round trip")
-    trip = max(trips, key=lambda one: one.heaviest_hook_load(weight))
-    loads = trip_strokes(trip, weight).running
+        raise NotApplicable("the plan runs no string in: no round trip, trip in or casing")
+    heat, loads, trip = max(trips, key=lambda found: found[0])
     if not loads.size:
         raise NotApplicable(f"{trip.title}: no stand to run, the string is far shorter")
-    heat = float(si.brake.lowering_heat(loads, trip.stand_length, 1.0).sum())
     yield Measured(
         value=heat,
         limit=None,
@@ -185,6 +217,8 @@ def _heat(facts: Facts) -> Iterator[Measured]:
     )
 
 
+#: Operations that run a whole string in.
+_LOWERED = ("round trip", "trip in", "casing")
 _STATICS = "statics: below 1 the load falls"
 
 RULES = (
@@ -192,6 +226,7 @@ RULES = (
         id="brake.holding",
         title="Holding factor of the brake",
         compares="torque of the brake over that of the largest hook load, block at its highest, "
+        "drum as full as just before a cut, "
         "with the factor that the file asks for; each half alone where two brakes are asked for",
         sense="at least",
         role="number",
@@ -269,8 +304,9 @@ RULES = (
     ),
     Rule(
         id="brake.trip_heat",
-        title="Heat of the brakes over the heaviest trip in",
-        compares="heat of all stands lowered, all brakes together, with the limit of the house",
+        title="Heat of the brakes over the hottest trip in",
+        compares="heat of all stands or joints lowered, drill string or casing, all brakes "
+        "together, with the limit of the house",
         sense="at most",
         role="energy",
         severity=Severity.NOTE,

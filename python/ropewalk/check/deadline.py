@@ -7,7 +7,7 @@ from typing import TYPE_CHECKING
 
 from ropewalk._border import to_quantity
 from ropewalk.check.facts import text
-from ropewalk.check.rule import Measured, Rule
+from ropewalk.check.rule import Measured, NotApplicable, Rule
 from ropewalk.check.verdict import Severity
 
 if TYPE_CHECKING:
@@ -49,6 +49,17 @@ def _working_strength(facts: Facts) -> Iterator[Measured]:
     )
 
 
+def _working_strength_required(facts: Facts) -> Iterator[Measured]:
+    facts.need("deadline")
+    standard = facts.rig.limits.design_factor_standard
+    if standard != _SERVICING:
+        raise NotApplicable(f"{standard or 'no standard'}: nothing on the anchor known from it")
+    yield from _working_strength(facts)
+
+
+#: Rules that ask for it, as limits.design_factor_standard names them.
+_SERVICING = "Wyoming servicing"
+
 RULES = (
     Rule(
         id="deadline.anchor",
@@ -76,5 +87,19 @@ RULES = (
         standing="published",
         how="deadline.check_anchor: capacity against working strength",
         measure=_working_strength,
+    ),
+    Rule(
+        id="deadline.working_strength_required",
+        title="Dead-line anchor as strong as the line, as the rules ask",
+        compares="as deadline.working_strength, where limits.design_factor_standard names the "
+        "rules that ask for it",
+        sense="at least",
+        role="force",
+        severity=Severity.MUST,
+        source="Wyoming Administrative Code, OSHA oil and gas well servicing, ch. 6, 6-2(a): "
+        '"shall"; current through April 2019',
+        standing="published",
+        how="deadline.check_anchor: capacity against working strength",
+        measure=_working_strength_required,
     ),
 )

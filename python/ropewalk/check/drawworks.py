@@ -7,7 +7,7 @@ from typing import TYPE_CHECKING
 
 from ropewalk import si
 from ropewalk._border import to_quantity
-from ropewalk.check._hoisting import heaviest
+from ropewalk.check._hoisting import fullest, heaviest
 from ropewalk.check.facts import text
 from ropewalk.check.rule import Absent, Measured, NotApplicable, Rule
 from ropewalk.check.verdict import Severity
@@ -38,11 +38,14 @@ def _hoist(facts: Facts) -> Hoist:
 
 
 def _drives(facts: Facts) -> tuple[int, tuple[Drive, ...]]:
-    """Layer with the block at its highest, where the motors pull least, and every gear there."""
+    """Layer with the block at its highest, just before a cut, and every gear there.
+
+    There the motors pull least.
+    """
 
     def compute() -> tuple[int, tuple[Drive, ...]]:
         hoist = _hoist(facts)
-        layer = hoist.layer_at(to_quantity(facts.rig.travel, "length"))
+        layer = hoist.layer_at(to_quantity(fullest(facts, facts.rig.travel), "length"))
         return layer, tuple(hoist.drive(gear, layer) for gear in range(1, hoist.gears + 1))
 
     return facts.once("drives", compute)
@@ -159,8 +162,8 @@ RULES = (
         id="drawworks.pull",
         title="Load the motors can hoist",
         compares="hook load that the motors hoist without overload in the gear that pulls most, on "
-        "the layer reached with the block at its highest, with the largest load that hangs and the "
-        "largest pull on a stuck string",
+        "the layer reached with the block at its highest, just before a cut, with the largest load "
+        "that hangs and the largest pull on a stuck string",
         sense="at least",
         role="force",
         severity=Severity.MUST,

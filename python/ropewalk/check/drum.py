@@ -6,6 +6,7 @@ from collections.abc import Iterator
 from typing import TYPE_CHECKING, Any
 
 from ropewalk import si
+from ropewalk.check._hoisting import slipped
 from ropewalk.check.facts import text
 from ropewalk.check.rule import Absent, Measured, NotApplicable, Rule
 from ropewalk.check.verdict import Severity
@@ -60,19 +61,17 @@ def _capacity(facts: Facts) -> Iterator[Measured]:
     rig = facts.rig
     drum, line = _native(facts), facts.need("line")
     spooled = rig.reeving.lines * rig.travel
-    # Slips bring line onto the drum; what they brought is cut with the last of them.
-    slipped = 0.0 if rig.program is None else max(0.0, rig.program.cut - rig.program.slip)
     # Where the wraps alone are more than the drum holds, all of it and more is on it.
     wraps = min(line.wraps_at_lowest, float(drum.wraps))
     left = float(drum.length_of(wraps))
     beyond = (line.wraps_at_lowest - wraps) * float(drum.lap_length(facts.need("drum").layers))
     yield Measured(
-        value=left + beyond + spooled + slipped,
+        value=left + beyond + spooled + slipped(facts),
         limit=float(drum.capacity),
         inputs={
             "wraps with the block at its lowest": text(left + beyond, "length"),
             "spooled over the travel": text(spooled, "length"),
-            "slipped before the next cut": text(slipped, "length"),
+            "slipped before the next cut": text(slipped(facts), "length"),
         },
     )
 

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from collections.abc import Iterator
 from typing import TYPE_CHECKING
 
@@ -9,9 +10,9 @@ import numpy as np
 
 from ropewalk import si
 from ropewalk._border import to_quantity
-from ropewalk.check._hoisting import asked, braked, hanging, load_torque
+from ropewalk.check._hoisting import braked, hanging, load_torque, lowered
 from ropewalk.check.facts import text
-from ropewalk.check.rule import Measured, Rule
+from ropewalk.check.rule import CannotTell, Measured, Rule
 from ropewalk.check.verdict import Severity
 
 if TYPE_CHECKING:
@@ -22,17 +23,15 @@ __all__ = ["RULES"]
 
 
 def _checks(facts: Facts) -> list[OvertravelCheck]:
-    """The block alone with the load asked for, and every row of the plan; those there are."""
+    """The block alone, the heaviest load without drag, and every row of the plan there is."""
 
     def compute() -> list[OvertravelCheck]:
         from ropewalk.line import Campaign
         from ropewalk.overtravel import check_campaign
 
         rig, limits = facts.rig, facts.need("overtravel")
-        beside = asked(facts)
-        loads = np.repeat(
-            [rig.block.weight] if beside is None else [rig.block.weight, beside.hook_load], 2
-        )
+        # Rows of the plan are lowered with drag, which helps to stop and which nobody may count on.
+        loads = np.repeat([rig.block.weight, lowered(facts).hook_load], 2)
         ends = np.tile([0.0, rig.travel], loads.size // 2)
         campaign = Campaign.from_strokes(
             to_quantity(loads, "force"),
@@ -62,11 +61,14 @@ def _margin(facts: Facts) -> Iterator[Measured]:
     checks, limits = _checks(facts), facts.need("overtravel")
     for k, device in enumerate(limits.devices):
         for end, up in (("crown", True), ("floor", False)):
-            left, load = min(
+            rows = [
                 (float(one.margin_si[k, i]), float(one.hook_load_si[i]))
                 for one in checks
                 for i in np.flatnonzero(one.hoisting == up)
-            )
+            ]
+            if any(math.isnan(left) for left, _ in rows):
+                raise CannotTell(f"{device.name}: the way to rest is no number for some load")
+            left, load = min(rows)
             never = "the brake is not stronger than the load: the block does not stop"
             yield Measured(
                 value=left,
@@ -136,8 +138,8 @@ RULES = (
         id="overtravel.margin",
         title="Block stops short of crown and floor",
         compares="smallest distance left, each device alone, emergency calipers alone, power lost, "
-        "block alone, load asked for and every stroke of the plan at the largest speeds, with the "
-        "margin of the file",
+        "block alone, heaviest load without drag and every stroke of the plan at the largest "
+        "speeds, with the margin of the file",
         sense="at least",
         role="length",
         severity=Severity.MUST,

@@ -22,7 +22,6 @@ from ropewalk.check.rope_findings import (
     source_of,
 )
 from ropewalk.check.rule import CannotTell, Measured, NotApplicable
-from ropewalk.check.verdict import Severity
 
 if TYPE_CHECKING:
     from ropewalk.check.facts import Facts
@@ -124,7 +123,6 @@ RULES = (
         DRILLING,
         _age,
         role="time",
-        severity=Severity.SHOULD,
         how="date of [inspection] and dates of the plan",
     ),
 )

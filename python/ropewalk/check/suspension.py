@@ -33,11 +33,11 @@ def _rating(facts: Facts) -> Iterator[Measured]:
     own = () if path is None else tuple(one.string for one in path.elevators)
     last = path.parts[-1].name if path is not None and own else ""
     # The last part gives way to the elevators of the strings that have one.
-    without = [case for case in facts.loads if case.string not in own]
-    for among, of_last in ((facts.loads, False), (without, True)):
+    left = [case for case in facts.loads if case.string not in own]
+    for among, of_last in ((list(facts.loads), False), (left, True)):
         if among:
             case = max(among, key=lambda one: one.in_motion)
-            yield from (one for one in _of_parts(rig, case) if (one.subject == last) == of_last)
+            yield from (one for one in _of_parts(rig, case) if (one.subject == last) is of_last)
 
 
 def _of_parts(rig: Rig, case: LoadCase) -> Iterator[Measured]:
