@@ -8,6 +8,7 @@ strength.
 from __future__ import annotations
 
 from dataclasses import dataclass
+from functools import cache
 
 from ropewalk import _core
 from ropewalk._face import NumberLike, Policy, Quantity, QuantityLike, face
@@ -182,4 +183,9 @@ def minimums() -> list[Minimum]:
     >>> sorted({entry.standard for entry in rw.design_factor.minimums()})
     ['API RP 9B', 'Michigan', 'Wyoming drilling', 'Wyoming servicing']
     """
-    return [Minimum(**record) for record in _core.design_factor.minimums()]
+    return list(_minimums())
+
+
+@cache
+def _minimums() -> tuple[Minimum, ...]:
+    return tuple(Minimum(**record) for record in _core.design_factor.minimums())
