@@ -7,7 +7,6 @@ from typing import TYPE_CHECKING, Any
 import numpy as np
 
 from ropewalk import _core
-from ropewalk._border import to_quantity
 from ropewalk.errors import InadmissibleError
 
 if TYPE_CHECKING:
@@ -83,18 +82,8 @@ def tackle_of(rig: Rig) -> Any:
 
 def drum_of(rig: Rig) -> Drum:
     """Return the drum of a rig with its rope."""
-    from ropewalk.drum import Drum
-
     assert rig.drum is not None
-    shape = rig.drum
-    return Drum(
-        barrel_diameter=to_quantity(shape.barrel_diameter, "length"),
-        rope_diameter=rig.rope.diameter,
-        laps_per_layer=shape.laps_per_layer,
-        layers=shape.layers,
-        layer_height=shape.layer_height,
-        crossovers_per_lap=shape.crossovers_per_lap,
-    )
+    return rig.drum.with_rope(rig.rope.diameter_si)
 
 
 def _drum(rig: Rig) -> dict[str, Any]:

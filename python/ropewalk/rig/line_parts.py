@@ -3,11 +3,13 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
-from typing import TYPE_CHECKING
+from functools import lru_cache
+from typing import TYPE_CHECKING, Any
 
 from ropewalk.rig.file import RigFileError
 
 if TYPE_CHECKING:
+    from ropewalk.drum import Drum
     from ropewalk.rig.line_sections import (
         DrumSection,
         LineSection,
@@ -75,6 +77,32 @@ class DrumShape:
     crossovers_per_lap: int
     spooling: Spooling | None = None
     fastening: DrumFastening | None = None
+
+    def with_rope(self, rope_diameter: float) -> Drum:
+        """Return the drum with a rope of a diameter in m.
+
+        Raises
+        ------
+        InadmissibleError
+            If there can be no such drum.
+        """
+        return _drum(
+            self.barrel_diameter,
+            rope_diameter,
+            self.laps_per_layer,
+            self.layers,
+            self.layer_height,
+            self.crossovers_per_lap,
+        )
+
+
+@lru_cache(maxsize=64)
+def _drum(barrel_diameter: float, rope_diameter: float, *rest: Any) -> Drum:
+    """Drum of these numbers; rules of one rig ask for the same one again and again."""
+    from ropewalk._units import Q
+    from ropewalk.drum import Drum
+
+    return Drum(Q(barrel_diameter, "m"), Q(rope_diameter, "m"), *rest)
 
 
 @dataclass(frozen=True, slots=True)
