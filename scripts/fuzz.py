@@ -173,15 +173,18 @@ def main() -> int:
     batch = 500
     starts = range(given.first, given.first + given.inputs, batch)
     begun = time.perf_counter()
-    checked = broken = 0
+    done = checked = broken = 0
     with ProcessPoolExecutor(given.jobs) as workers:
         sizes = [min(batch, given.first + given.inputs - start) for start in starts]
         for endings in workers.map(run, starts, sizes):
+            done += len(endings)
             for one in endings:
                 checked += one.checked
                 if one.broke:
                     broken += 1
                     print(f"seed {one.seed}: {one.broke}", flush=True)
+            if done % 10_000 == 0:
+                print(f"{done} inputs, {checked} of them rigs", flush=True)
     took = time.perf_counter() - begun
     print(
         f"{given.inputs} inputs in {took:.0f} s, {checked} of them rigs: {broken} broke something"

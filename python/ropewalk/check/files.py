@@ -5,7 +5,8 @@ from __future__ import annotations
 import os
 import re
 import time
-from collections.abc import Callable, Iterable, Mapping, Sequence
+from collections import deque
+from collections.abc import Callable, Iterable, Mapping, Sized
 from contextlib import closing
 from dataclasses import dataclass, field
 from pathlib import Path
@@ -123,14 +124,14 @@ def check_files(
         for place, (path, problem) in enumerate(found)
         if problem
     }
-    left = [(place, str(path)) for place, (path, problem) in enumerate(found) if not problem]
+    left = deque((place, str(path)) for place, (path, problem) in enumerate(found) if not problem)
     tell = progress or (lambda done, total: None)
     tell(len(reports), len(found))
     begun = time.monotonic()
     at_most = jobs or cores()
     here = 0
     while left and not (at_most > 1 and _worth_it(time.monotonic() - begun, here, left)):
-        place, path = left.pop(0)
+        place, path = left.popleft()
         reports[place] = check_file(path)
         here += 1
         tell(len(reports), len(found))
@@ -143,7 +144,7 @@ def check_files(
     return tuple(reports[place] for place in range(len(found)))
 
 
-def _worth_it(taken: float, done: int, left: Sequence[object]) -> bool:
+def _worth_it(taken: float, done: int, left: Sized) -> bool:
     """True if the files that are left will take longer than processes take to start."""
     return done > 0 and len(left) > 1 and taken / done * len(left) > _START
 
