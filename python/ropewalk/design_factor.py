@@ -8,7 +8,7 @@ strength.
 from __future__ import annotations
 
 from dataclasses import dataclass
-from functools import cache
+from functools import cache, lru_cache
 
 from ropewalk import _core
 from ropewalk._face import NumberLike, Policy, Quantity, QuantityLike, face
@@ -171,6 +171,15 @@ def minimum(operation: str, standard: str = "API RP 9B") -> Minimum:
     >>> rw.design_factor.minimum("rotary drilling", standard="Michigan").standing
     'published'
     """
+    if not (isinstance(operation, str) and isinstance(standard, str)):
+        return Minimum(
+            **_core.design_factor.minimum(operation, standard)
+        )  # which says what it takes
+    return _minimum(operation, standard)
+
+
+@lru_cache(maxsize=256)
+def _minimum(operation: str, standard: str) -> Minimum:
     return Minimum(**_core.design_factor.minimum(operation, standard))
 
 

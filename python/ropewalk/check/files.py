@@ -6,7 +6,7 @@ import os
 import re
 import time
 from collections import deque
-from collections.abc import Callable, Iterable, Mapping, Sized
+from collections.abc import Callable, Iterable, Mapping
 from contextlib import closing
 from dataclasses import dataclass, field
 from pathlib import Path
@@ -24,8 +24,8 @@ __all__ = ["FileReport", "Place", "check_file", "check_files", "outcome"]
 
 #: Severities, worst last.
 _RANK = {Severity.NOTE: 0, Severity.SHOULD: 1, Severity.MUST: 2}
-#: A process that starts loads ropewalk first, s; for less than this it is not worth it.
-_START = 2.0
+#: What a process takes to start and load ropewalk before its first file, s.
+_START = 1.1
 _TABLE = re.compile(r"^[ \t]*\[\[?[ \t]*([A-Za-z0-9_-]+)", re.MULTILINE)
 
 
@@ -130,7 +130,9 @@ def check_files(
     begun = time.monotonic()
     at_most = jobs or cores()
     here = 0
-    while left and not (at_most > 1 and _worth_it(time.monotonic() - begun, here, left)):
+    while left and not (
+        at_most > 1 and _worth_it(time.monotonic() - begun, here, len(left), at_most)
+    ):
         place, path = left.popleft()
         reports[place] = check_file(path)
         here += 1
@@ -144,9 +146,15 @@ def check_files(
     return tuple(reports[place] for place in range(len(found)))
 
 
-def _worth_it(taken: float, done: int, left: Sized) -> bool:
-    """True if the files that are left will take longer than processes take to start."""
-    return done > 0 and len(left) > 1 and taken / done * len(left) > _START
+def _worth_it(taken: float, done: int, left: int, at_most: int) -> bool:
+    """True if processes save more of the time the files that are left take than they need to start.
+
+    Of n processes each does the n-th part: they save all but that part.
+    """
+    processes = min(at_most, left)
+    if done == 0 or processes < 2:
+        return False
+    return taken / done * left * (1.0 - 1.0 / processes) > _START
 
 
 def check_file(path: str | os.PathLike[str]) -> FileReport:
