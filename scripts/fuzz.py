@@ -9,6 +9,7 @@ from __future__ import annotations
 
 import argparse
 import contextlib
+import functools
 import os
 import random
 import resource
@@ -137,16 +138,21 @@ def attempt(path: Path, folder: Path, watch: Watch) -> tuple[bool, str]:
     return checked, ""
 
 
-def run(first: int, count: int) -> list[Ending]:
-    """Try the inputs of `count` seeds."""
+@functools.cache
+def warm_up() -> None:
+    """Check every example: what libraries open at first use is not the doing of a hostile file."""
     import ropewalk as rw
 
+    for name in corpus():
+        _check(rw.rig.example(Path(name).stem))
+
+
+def run(first: int, count: int) -> list[Ending]:
+    """Try the inputs of `count` seeds."""
     seeds = corpus()
     watch = Watch()
     endings = []
-    for name in seeds:
-        # What libraries open when they are first used is not the doing of a hostile file.
-        _check(rw.rig.example(Path(name).stem))
+    warm_up()
     with tempfile.TemporaryDirectory() as temporary:
         playground = Path(temporary).resolve()
         make_playground(playground, seeds)
