@@ -9,6 +9,7 @@ from __future__ import annotations
 
 import argparse
 import contextlib
+import functools
 import os
 import random
 import resource
@@ -137,16 +138,21 @@ def attempt(path: Path, folder: Path, watch: Watch) -> tuple[bool, str]:
     return checked, ""
 
 
-def run(first: int, count: int) -> list[Ending]:
-    """Try the inputs of `count` seeds."""
+@functools.cache
+def warm_up() -> None:
+    """Check every example: what libraries open at first use is not the doing of a hostile file."""
     import ropewalk as rw
 
+    for name in corpus():
+        _check(rw.rig.example(Path(name).stem))
+
+
+def run(first: int, count: int) -> list[Ending]:
+    """Try the inputs of `count` seeds."""
     seeds = corpus()
     watch = Watch()
     endings = []
-    for name in seeds:
-        # What libraries open when they are first used is not the doing of a hostile file.
-        _check(rw.rig.example(Path(name).stem))
+    warm_up()
     with tempfile.TemporaryDirectory() as temporary:
         playground = Path(temporary).resolve()
         make_playground(playground, seeds)
@@ -173,15 +179,18 @@ def main() -> int:
     batch = 500
     starts = range(given.first, given.first + given.inputs, batch)
     begun = time.perf_counter()
-    checked = broken = 0
+    done = checked = broken = 0
     with ProcessPoolExecutor(given.jobs) as workers:
         sizes = [min(batch, given.first + given.inputs - start) for start in starts]
         for endings in workers.map(run, starts, sizes):
+            done += len(endings)
             for one in endings:
                 checked += one.checked
                 if one.broke:
                     broken += 1
                     print(f"seed {one.seed}: {one.broke}", flush=True)
+            if done % 10_000 == 0:
+                print(f"{done} inputs, {checked} of them rigs", flush=True)
     took = time.perf_counter() - begun
     print(
         f"{given.inputs} inputs in {took:.0f} s, {checked} of them rigs: {broken} broke something"

@@ -81,6 +81,8 @@ def to_si(where: str, name: str, value: Any, role: Role | str) -> Any:
 def to_one(where: str, name: str, value: Any, role: Role | str) -> float:
     """SI number of one argument that is one value; an array is refused."""
     number = to_si(where, name, value, role)
+    if type(number) is float:
+        return number
     if np.ndim(number):
         text = f"{name} must be one value, got an array of shape {np.shape(number)}"
         raise InadmissibleError(f"{where}(): {text}", where, name)

@@ -120,7 +120,12 @@ class DiscBrake:
         """
         where = "brake.DiscBrake.torque"
         share = to_si(where, "service_share", service_share, "number")
-        if not np.all((np.asarray(share) >= 0.0) & (np.asarray(share) <= 1.0)):
+        inside = (
+            0.0 <= share <= 1.0
+            if isinstance(share, float)
+            else np.all((np.asarray(share) >= 0.0) & (np.asarray(share) <= 1.0))
+        )
+        if not inside:
             text = f"service_share must lie in [0, 1], got {share!r}"
             raise InadmissibleError(f"{where}(): {text}", where, "service_share")
         friction = (

@@ -188,38 +188,16 @@ def check_campaign(
     ['contact', 'not two devices', 'short margin']
     """
     where = "overtravel.check_campaign"
-    limits = (
-        to_one_within(where, "crown", crown, "length", -200.0, 200.0),
-        to_one_within(where, "floor", floor, "length", -200.0, 200.0),
-    )
-    required = to_one_within(where, "margin", margin, "length", 0.0, 200.0)
-    # A block that does not move needs no room: a speed of zero would pass every check.
-    speeds = (
-        to_one_within(where, "hoisting_speed", hoisting_speed, "speed", 0.0, 100.0, above=True),
-        to_one_within(where, "lowering_speed", lowering_speed, "speed", 0.0, 100.0, above=True),
-    )
-    power = np.inf
-    if hook_power is not None:
-        power = to_one_within(where, "hook_power", hook_power, "power", 0.0, 1e9, above=True)
-    _check_devices(where, devices, limits)
+    bounds = Bounds.of(where, crown, floor, margin, hoisting_speed, lowering_speed, hook_power)
+    check_devices(where, devices, (bounds.crown, bounds.floor))
     climb = campaign.height_to_si - campaign.height_from_si
     row = np.flatnonzero((climb != 0.0) & (campaign.hook_load_si > 0.0))
     if not row.size:
         raise InadmissibleError(f"{where}(): no row of campaign moves a load", where, "campaign")
     up = climb[row] > 0.0
     load = campaign.hook_load_si[row]
-    speed = np.where(up, np.minimum(speeds[0], power / load), speeds[1])
-    distance = np.array(
-        [_distances(hoist, device, up, load, speed, power_lost) for device in devices]
-    )
-    left = np.array(
-        [
-            np.where(up, limits[0] - device.crown_si, device.floor_si - limits[1])
-            for device in devices
-        ]
-    )
-    end = campaign.height_to_si[row]
-    margins = left - distance
+    speed, distance, margins = margins_left(hoist, devices, bounds, up, load, power_lost)
+    end, required = campaign.height_to_si[row], bounds.margin
     return OvertravelCheck(
         devices=tuple(device.name for device in devices),
         row=row,
@@ -251,7 +229,67 @@ def check_campaign(
     )
 
 
-def _check_devices(where: str, devices: Sequence[Device], limits: tuple[float, float]) -> None:
+@dataclass(frozen=True, slots=True)
+class Bounds:
+    """What `check_campaign` is given besides hoist and devices, SI."""
+
+    crown: float
+    floor: float
+    margin: float
+    hoisting_speed: float
+    lowering_speed: float
+    power: float
+
+    @classmethod
+    def of(
+        cls,
+        where: str,
+        crown: QuantityLike,
+        floor: QuantityLike,
+        margin: QuantityLike,
+        hoisting_speed: QuantityLike,
+        lowering_speed: QuantityLike,
+        hook_power: QuantityLike | None,
+    ) -> Bounds:
+        """Return the bounds; refuse what cannot be."""
+        power = np.inf
+        if hook_power is not None:
+            power = to_one_within(where, "hook_power", hook_power, "power", 0.0, 1e9, above=True)
+        # A block that does not move needs no room: a speed of zero would pass every check.
+        return cls(
+            to_one_within(where, "crown", crown, "length", -200.0, 200.0),
+            to_one_within(where, "floor", floor, "length", -200.0, 200.0),
+            to_one_within(where, "margin", margin, "length", 0.0, 200.0),
+            to_one_within(where, "hoisting_speed", hoisting_speed, "speed", 0.0, 100.0, above=True),
+            to_one_within(where, "lowering_speed", lowering_speed, "speed", 0.0, 100.0, above=True),
+            power,
+        )
+
+
+def margins_left(
+    hoist: BrakedHoist,
+    devices: Sequence[Device],
+    bounds: Bounds,
+    up: npt.NDArray[np.bool_],
+    load: Array,
+    power_lost: bool,
+) -> tuple[Array, Array, Array]:
+    """Speed of each row, and stopping distance and margin of each device and row, SI."""
+    fastest = np.minimum(bounds.hoisting_speed, bounds.power / load)
+    speed = np.where(up, fastest, bounds.lowering_speed)
+    distance = np.array(
+        [_distances(hoist, device, up, load, speed, power_lost) for device in devices]
+    )
+    left = np.array(
+        [
+            np.where(up, bounds.crown - device.crown_si, device.floor_si - bounds.floor)
+            for device in devices
+        ]
+    )
+    return speed, distance, left - distance
+
+
+def check_devices(where: str, devices: Sequence[Device], limits: tuple[float, float]) -> None:
     if not devices:
         raise InadmissibleError(f"{where}(): devices is empty", where, "devices")
     for device in devices:

@@ -176,9 +176,7 @@ class BrakedHoist:
 
     def _with_brake(self, direction: Direction, load: Any, layer: Any, brake_torque: float) -> Any:
         load, layer = np.broadcast_arrays(np.asarray(load, float), np.asarray(layer, float))
-        tension = np.asarray(
-            self.reeving.tensions(to_quantity(load, "force"), direction).fast_line.magnitude
-        )
+        tension = np.asarray(self.reeving._arrangement.tensions(direction, load)["fast_line"])
         radius = self._radius(layer)
         function = getattr(_core.brake, f"{direction}_deceleration")
         return np.asarray(

@@ -113,6 +113,10 @@ def Q(value: Any, unit: str | None = None) -> Quantity:
         unit_quantity = read_unit(unit)
     except UnreadableTextError as reason:
         raise UnitError(f"Q(): {reason}", "Q", "unit") from None
+    if type(value) is float:  # as nearly always
+        owner: Any = type(unit_quantity)
+        quantity: Quantity = owner(value, _unit_of(unit, owner))
+        return quantity
     if hasattr(value, "magnitude") or isinstance(value, str):
         raise UnitError(f"Q(): the value must be a plain number, got {value!r}", "Q", "value")
     try:
@@ -175,6 +179,12 @@ def read_unit(text: str) -> Quantity:
         raise UnreadableTextError(f"a unit has {LONGEST_TEXT} characters at most")
     application = registry()
     return _read_unit(text, application.Quantity)
+
+
+@lru_cache(maxsize=1024)
+def _unit_of(text: str, owner: Any) -> Any:
+    """Unit of a text that `read_unit` takes, for pint."""
+    return _read_unit(text, owner).units
 
 
 @lru_cache(maxsize=1024)

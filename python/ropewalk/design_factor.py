@@ -8,6 +8,7 @@ strength.
 from __future__ import annotations
 
 from dataclasses import dataclass
+from functools import cache, lru_cache
 
 from ropewalk import _core
 from ropewalk._face import NumberLike, Policy, Quantity, QuantityLike, face
@@ -170,6 +171,15 @@ def minimum(operation: str, standard: str = "API RP 9B") -> Minimum:
     >>> rw.design_factor.minimum("rotary drilling", standard="Michigan").standing
     'published'
     """
+    if not (isinstance(operation, str) and isinstance(standard, str)):
+        return Minimum(
+            **_core.design_factor.minimum(operation, standard)
+        )  # which says what it takes
+    return _minimum(operation, standard)
+
+
+@lru_cache(maxsize=256)
+def _minimum(operation: str, standard: str) -> Minimum:
     return Minimum(**_core.design_factor.minimum(operation, standard))
 
 
@@ -182,4 +192,9 @@ def minimums() -> list[Minimum]:
     >>> sorted({entry.standard for entry in rw.design_factor.minimums()})
     ['API RP 9B', 'Michigan', 'Wyoming drilling', 'Wyoming servicing']
     """
-    return [Minimum(**record) for record in _core.design_factor.minimums()]
+    return list(_minimums())
+
+
+@cache
+def _minimums() -> tuple[Minimum, ...]:
+    return tuple(Minimum(**record) for record in _core.design_factor.minimums())

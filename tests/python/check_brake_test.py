@@ -247,6 +247,14 @@ def test_no_trip_no_heat() -> None:
     assert status("brake.trip_heat", asked(RIG7, 1e6)) == "not applicable"
 
 
+def test_a_trip_without_a_stand_makes_no_heat() -> None:
+    stands = [replace(one, stand_length=1e15) for one in RIG7.operations]
+    rig = replace(RIG7, operations=tuple(stands))
+    (found,) = verdicts("brake.trip_heat", rig)
+    assert str(found.status) == "not applicable"
+    assert "no stand" in found.reason
+
+
 @pytest.mark.parametrize("rule_id", IDS)
 def test_what_cannot_be_told(rule_id: str) -> None:
     assert status(rule_id, OSPREY) == "not applicable"

@@ -8,6 +8,7 @@ import signal
 import subprocess
 import sys
 import time
+import tomllib
 from pathlib import Path
 
 import pytest
@@ -202,6 +203,28 @@ def test_processes_change_nothing(mixed: Path, monkeypatch: pytest.MonkeyPatch) 
 def test_jobs_that_cannot_be(jobs: object) -> None:
     with pytest.raises(rw.errors.InadmissibleError, match="jobs"):
         check_files(["rig.toml"], jobs=jobs)  # type: ignore[arg-type]
+
+
+def test_an_own_rule_under_a_known_id_stays_its_own() -> None:
+    own = verdict(rule="line.length").rule
+    twin = pickle.loads(pickle.dumps(own))
+    assert (twin.id, twin.title, twin.severity) == (own.id, "Made up", own.severity)
+    known = rw.check.rule("line.length")
+    assert pickle.loads(pickle.dumps(known)) is known
+
+
+def test_a_file_is_parsed_once(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+    path, texts = write_rig(tmp_path / "rig.toml"), []
+    plain = tomllib.loads
+    monkeypatch.setattr(tomllib, "loads", lambda text: texts.append(text) or plain(text))
+    found = check_file(path)
+    assert not found.error
+    assert texts == [RIG7]
+    # Lines by hand: of the header of each table, counted from 1.
+    rows = RIG7.splitlines()
+    for name in ("rope", "brake", "limits", "operation"):
+        heads = [i for i, row in enumerate(rows, 1) if row.startswith((f"[{name}]", f"[[{name}]]"))]
+        assert found.lines[name] == heads[0]
 
 
 def test_reports_pickle(tmp_path: Path) -> None:

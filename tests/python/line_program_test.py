@@ -27,6 +27,12 @@ def campaign(rig: rw.Rig) -> rw.Campaign:
     return rw.Campaign.from_plan(rig)
 
 
+def test_a_cut_of_more_slips_than_anybody_counts_is_refused() -> None:
+    with pytest.raises(InadmissibleError, match=r"cut = 3.048e\+14 m is 5e\+13 slips of 6.096 m"):
+        rw.SlipCutProgram("20 ft", "1e15 ft", "200 ton_mile")
+    assert rw.SlipCutProgram("1 ft", "10000 ft", "200 ton_mile").slips_per_cut == 10_000
+
+
 # Published practice
 
 

@@ -36,6 +36,10 @@ class Role:
     phrase: str
     temperature: int = 0
 
+    def __hash__(self) -> int:
+        # Asked for at every border; the name tells roles apart well enough.
+        return hash(self.name)
+
     @property
     def exponents(self) -> tuple[int, int, int, int, int]:
         """Exponents of length, mass, time, plane angle and temperature, as in the C++ core."""

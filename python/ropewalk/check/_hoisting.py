@@ -7,7 +7,6 @@ from dataclasses import replace
 from typing import TYPE_CHECKING
 
 from ropewalk import si
-from ropewalk._border import to_quantity
 from ropewalk.check.facts import LoadCase, NoLoad
 from ropewalk.check.rule import NotApplicable
 from ropewalk.rig.plan import STUCK
@@ -133,14 +132,13 @@ def drum_diameter(hoist: BrakedHoist, height: float) -> float:
     height
         Of the block above its lowest working position, m.
     """
-    layer = int(hoist.layer_at(to_quantity(height, "length")))
-    return float(hoist.drum.lap_length(layer).magnitude) / math.pi
+    return float(hoist.drum._drum().lap_length(int(hoist._layers(height)))) / math.pi
 
 
 def load_torque(
     facts: Facts, hoist: BrakedHoist, load: float, height: float, motion: Motion
 ) -> float:
     """Torque of a hook load at the drum just before a cut, N·m; load in N, height in m."""
-    tensions = facts.rig.reeving.tensions(to_quantity(load, "force"), motion)
+    fast_line = facts.rig.reeving._arrangement.tensions(motion, load)["fast_line"]
     diameter = drum_diameter(hoist, fullest(facts, height))
-    return float(si.drawworks.drum_torque(float(tensions.fast_line_si), diameter))
+    return float(si.drawworks.drum_torque(float(fast_line), diameter))

@@ -8,7 +8,7 @@ from typing import TYPE_CHECKING
 from ropewalk import si
 from ropewalk._border import to_quantity
 from ropewalk.check._hoisting import fullest, heaviest
-from ropewalk.check.facts import text
+from ropewalk.check.facts import si_of, text
 from ropewalk.check.rule import Absent, Measured, NotApplicable, Rule
 from ropewalk.check.verdict import Severity
 
@@ -141,18 +141,12 @@ def _usual(facts: Facts) -> Usual:
 
 def _at_least_usual(facts: Facts) -> Iterator[Measured]:
     usual = _usual(facts)
-    yield Measured(value=usual.value_si, limit=_si(usual.low, usual.unit))
+    yield Measured(value=usual.value_si, limit=si_of(usual.low, usual.unit))
 
 
 def _at_most_usual(facts: Facts) -> Iterator[Measured]:
     usual = _usual(facts)
-    yield Measured(value=usual.value_si, limit=_si(usual.high, usual.unit))
-
-
-def _si(bound: float, unit: str) -> float:
-    from ropewalk._units import Q
-
-    return float(Q(bound, unit).to_base_units().magnitude)
+    yield Measured(value=usual.value_si, limit=si_of(usual.high, usual.unit))
 
 
 _PRACTICE = "common practice, no source; outside lies nothing forbidden, but nothing usual either"

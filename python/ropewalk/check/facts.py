@@ -2,12 +2,13 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Mapping
 from dataclasses import dataclass
-from functools import cached_property
+from functools import cache, cached_property, lru_cache
 from typing import TYPE_CHECKING, Any, TypeVar
 
-from ropewalk import si
+from ropewalk import _core, si
+from ropewalk._units import Q, registry
 from ropewalk.check.rule import Absent
 from ropewalk.rig.plan import STUCK
 
@@ -171,15 +172,35 @@ def text(value: float, role: str) -> str:
     >>> text(612345.0, "force"), text(0.034925, "length"), text(0.0, "length"), text(8.5, "length")
     ('612.3 kN', '34.92 mm', '0 m', '8.5 m')
     """
-    from ropewalk._signature import ROLES
-
     if role == "length" and 0.0 < abs(value) < 1.0:
         return f"{1e3 * value:.4g} mm"
     for factor, unit in _LARGER.get(role, ()):
         if abs(value) >= factor:
             return f"{value / factor:.4g} {unit}"
-    unit = ROLES[role].si_unit.replace("**2", "²").replace("**3", "³").replace("*", "·")
-    return f"{value:.4g} {unit}".rstrip()
+    return f"{value:.4g} {_unit(role)}".rstrip()
+
+
+@cache
+def _unit(role: str) -> str:
+    from ropewalk._signature import ROLES
+
+    return ROLES[role].si_unit.replace("**2", "²").replace("**3", "³").replace("*", "·")
+
+
+def si_of(value: float, unit: str) -> float:
+    """SI number of a value from a table of ropewalk."""
+    return _si_of(value, unit, registry().Quantity)
+
+
+@lru_cache(maxsize=256)
+def _si_of(value: float, unit: str, _: type[Any]) -> float:
+    return float(Q(value, unit).to_base_units().magnitude)
+
+
+@cache
+def practice_table(name: str) -> tuple[Mapping[str, Any], ...]:
+    """Rows of a table of the core, read once."""
+    return tuple(_core.table(name))
 
 
 #: Units that read better than the coherent one, largest first.

@@ -5,7 +5,8 @@ from __future__ import annotations
 import os
 import re
 import time
-from collections.abc import Callable, Iterable, Mapping, Sequence
+from collections import deque
+from collections.abc import Callable, Iterable, Mapping
 from contextlib import closing
 from dataclasses import dataclass, field
 from pathlib import Path
@@ -20,8 +21,8 @@ __all__ = ["FileReport", "Place", "check_file", "check_files", "outcome"]
 
 #: Severities, worst last.
 _RANK = {Severity.NOTE: 0, Severity.SHOULD: 1, Severity.MUST: 2}
-#: A process that starts loads ropewalk first, s; for less than this it is not worth it.
-_START = 2.0
+#: What a process takes to start and load ropewalk before its first file, s.
+_START = 1.1
 _TABLE = re.compile(r"^[ \t]*\[\[?[ \t]*([A-Za-z0-9_-]+)", re.MULTILINE)
 
 
@@ -120,14 +121,16 @@ def check_files(
         for place, (path, problem) in enumerate(found)
         if problem
     }
-    left = [(place, str(path)) for place, (path, problem) in enumerate(found) if not problem]
+    left = deque((place, str(path)) for place, (path, problem) in enumerate(found) if not problem)
     tell = progress or (lambda done, total: None)
     tell(len(reports), len(found))
     begun = time.monotonic()
     at_most = jobs or cores()
     here = 0
-    while left and not (at_most > 1 and _worth_it(time.monotonic() - begun, here, left)):
-        place, path = left.pop(0)
+    while left and not (
+        at_most > 1 and _worth_it(time.monotonic() - begun, here, len(left), at_most)
+    ):
+        place, path = left.popleft()
         reports[place] = check_file(path)
         here += 1
         tell(len(reports), len(found))
@@ -140,9 +143,15 @@ def check_files(
     return tuple(reports[place] for place in range(len(found)))
 
 
-def _worth_it(taken: float, done: int, left: Sequence[object]) -> bool:
-    """True if the files that are left will take longer than processes take to start."""
-    return done > 0 and len(left) > 1 and taken / done * len(left) > _START
+def _worth_it(taken: float, done: int, left: int, at_most: int) -> bool:
+    """True if processes save more of the time the files that are left take than they need to start.
+
+    Of n processes each does the n-th part: they save all but that part.
+    """
+    processes = min(at_most, left)
+    if done == 0 or processes < 2:
+        return False
+    return taken / done * left * (1.0 - 1.0 / processes) > _START
 
 
 def check_file(path: str | os.PathLike[str]) -> FileReport:

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from typing import TYPE_CHECKING
 
-from ropewalk.check.facts import text
+from ropewalk.check.facts import practice_table, si_of, text
 from ropewalk.check.rule import CannotTell, Measured, NotApplicable, Rule
 from ropewalk.check.verdict import Severity
 from ropewalk.errors import UnknownEntryError
@@ -174,15 +174,12 @@ def _cut_spacing(facts: Facts) -> Iterator[Measured]:
 
 
 def _work_per_slip(facts: Facts) -> Iterator[Measured]:
-    from ropewalk import _core
-    from ropewalk._units import Q
-
     program = _program(facts)
     if program.trigger != "work":
         raise NotApplicable(f"the program counts {program.trigger} between slips, not work")
-    for row in facts.once("hoist practice", lambda: _core.table("hoist_practice")):
+    for row in practice_table("hoist_practice"):
         if row["key"] == "line.goal":
-            goal = float(Q(row["value"], row["unit"]).to_base_units().magnitude)
+            goal = si_of(row["value"], row["unit"])
             yield Measured(
                 value=program.interval_si,
                 limit=goal * program.slip_si,

@@ -7,6 +7,7 @@ from collections.abc import Iterator
 from typing import TYPE_CHECKING
 
 import numpy as np
+import numpy.typing as npt
 
 from ropewalk import si
 from ropewalk._border import to_quantity
@@ -17,54 +18,58 @@ from ropewalk.check.verdict import Severity
 
 if TYPE_CHECKING:
     from ropewalk.check.facts import Facts
-    from ropewalk.overtravel import OvertravelCheck
 
 __all__ = ["RULES"]
 
 
-def _checks(facts: Facts) -> list[OvertravelCheck]:
+#: Whether rows go up, their hook loads, and the margin of each device and row.
+Rows = tuple[npt.NDArray[np.bool_], npt.NDArray[np.float64], npt.NDArray[np.float64]]
+
+
+def _rows(facts: Facts) -> list[Rows]:
     """The block alone, the heaviest load without drag, and every row of the plan there is."""
 
-    def compute() -> list[OvertravelCheck]:
-        from ropewalk.line import Campaign
-        from ropewalk.overtravel import check_campaign
+    def compute() -> list[Rows]:
+        from ropewalk._overtravel_check import Bounds, check_devices, margins_left
+        from ropewalk.line.campaign import check_range
 
         rig, limits = facts.rig, facts.need("overtravel")
         # Rows of the plan are lowered with drag, which helps to stop and which nobody may count on.
         loads = np.repeat([rig.block.weight, lowered(facts).hook_load], 2)
-        ends = np.tile([0.0, rig.travel], loads.size // 2)
-        campaign = Campaign.from_strokes(
-            to_quantity(loads, "force"),
-            to_quantity(ends, "length"),
-            to_quantity(rig.travel - ends, "length"),
+        up = np.tile([True, False], loads.size // 2)
+        where = "overtravel.check_campaign"
+        bounds = Bounds.of(
+            where,
+            to_quantity(limits.crown, "length"),
+            to_quantity(limits.floor, "length"),
+            to_quantity(limits.margin, "length"),
+            to_quantity(limits.hoisting_speed, "speed"),
+            to_quantity(limits.lowering_speed, "speed"),
+            None,
         )
-        extremes = check_campaign(
-            campaign,
-            braked(facts),
-            limits.devices,
-            crown=to_quantity(limits.crown, "length"),
-            floor=to_quantity(limits.floor, "length"),
-            margin=to_quantity(limits.margin, "length"),
-            hoisting_speed=to_quantity(limits.hoisting_speed, "speed"),
-            lowering_speed=to_quantity(limits.lowering_speed, "speed"),
-        )
-        moved = any(one.string is not None for one in rig.operations)
-        return [extremes, limits.check(rig)] if moved else [extremes]
+        check_devices(where, limits.devices, (bounds.crown, bounds.floor))
+        check_range(where, "hook_load", loads)
+        margins = margins_left(braked(facts), limits.devices, bounds, up, loads, True)[2]
+        found: list[Rows] = [(up, loads, margins)]
+        if any(one.string is not None for one in rig.operations):
+            plan = limits.check(rig)
+            found.append((plan.hoisting, plan.hook_load_si, plan.margin_si))
+        return found
 
     facts.need("overtravel")
     braked(facts)
     hanging(facts)  # without any load the block alone would pass for the rig
-    return facts.once("over-travel checks", compute)
+    return facts.once("over-travel margins", compute)
 
 
 def _margin(facts: Facts) -> Iterator[Measured]:
-    checks, limits = _checks(facts), facts.need("overtravel")
+    known, limits = _rows(facts), facts.need("overtravel")
     for k, device in enumerate(limits.devices):
-        for end, up in (("crown", True), ("floor", False)):
+        for end, upward in (("crown", True), ("floor", False)):
             rows = [
-                (float(one.margin_si[k, i]), float(one.hook_load_si[i]))
-                for one in checks
-                for i in np.flatnonzero(one.hoisting == up)
+                (float(margins[k, i]), float(loads[i]))
+                for up, loads, margins in known
+                for i in np.flatnonzero(up == upward)
             ]
             if any(math.isnan(left) for left, _ in rows):
                 raise CannotTell(f"{device.name}: the way to rest is no number for some load")
@@ -78,7 +83,7 @@ def _margin(facts: Facts) -> Iterator[Measured]:
                 inputs={
                     "at worst with a hook load of": text(load, "force"),
                     "at a speed of": text(
-                        limits.hoisting_speed if up else limits.lowering_speed, "speed"
+                        limits.hoisting_speed if upward else limits.lowering_speed, "speed"
                     ),
                     "reaction time": text(device.reaction_time_si, "time"),
                 },

@@ -108,6 +108,10 @@ class Rule:
 
     def __reduce__(self) -> tuple[Any, ...]:
         # What measures may be a closure, which no other process can be sent: looked up there.
+        from ropewalk.check.rules import BY_ID
+
+        if BY_ID.get(self.id) is self:
+            return _known, (self.id,)
         said = {f.name: getattr(self, f.name) for f in fields(self) if f.name != "measure"}
         return _restored, (said,)
 
@@ -129,10 +133,11 @@ def measures_nothing(_: Facts) -> Iterable[Measured]:
     return ()
 
 
-def _restored(said: dict[str, Any]) -> Rule:
-    from ropewalk.check.rules import RULES
+def _known(rule_id: str) -> Rule:
+    from ropewalk.check.rules import BY_ID
 
-    for one in RULES:
-        if one.id == said["id"]:
-            return one
+    return BY_ID[rule_id]
+
+
+def _restored(said: dict[str, Any]) -> Rule:
     return Rule(**said, measure=measures_nothing)

@@ -39,6 +39,9 @@ RULES: tuple[Rule, ...] = (
     *trade.RULES,
 )
 
+#: The same by id.
+BY_ID: dict[str, Rule] = {one.id: one for one in RULES}
+
 
 def rule(rule_id: str) -> Rule:
     """Return the rule of this id.
@@ -54,9 +57,8 @@ def rule(rule_id: str) -> Rule:
     >>> rw.check.rule("line.design_factor").sense
     'at least'
     """
-    for one in RULES:
-        if one.id == rule_id:
-            return one
-    close = difflib.get_close_matches(rule_id, [one.id for one in RULES], n=1, cutoff=0.3)
+    if rule_id in BY_ID:
+        return BY_ID[rule_id]
+    close = difflib.get_close_matches(rule_id, BY_ID, n=1, cutoff=0.3)
     hint = f"; did you mean {close[0]!r}?" if close else ""
     raise UnknownEntryError(f"check.rule(): no rule {rule_id!r}{hint}", "check.rule", "rule_id")

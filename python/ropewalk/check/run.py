@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import math
 from collections.abc import Iterable, Sequence
-from dataclasses import replace
 from typing import TYPE_CHECKING
 
 from ropewalk.check.facts import Facts
@@ -81,21 +80,18 @@ def judge(rule: Rule, facts: Facts, demanded: frozenset[str] = frozenset()) -> l
 
 
 def _verdict(rule: Rule, one: Measured) -> Verdict:
-    verdict = Verdict(
-        rule,
-        Status.NOT_COMPUTED,
-        subject=one.subject,
-        source=one.source or rule.source,
-        inputs=one.inputs,
-        reason=one.reason,
-    )
+    status, reason = Status.NOT_COMPUTED, one.reason
+    value: float | None = None
+    limit: float | None = None
     if one.limit is None:
-        text = one.reason or f"no limit given: set limits.house for {rule.id}"
-        return replace(verdict, status=Status.NOT_APPLICABLE, value=one.value, reason=text)
-    if math.isnan(one.value) or math.isnan(one.limit):
-        return replace(verdict, reason=one.reason or "the value is no number")
-    status = status_of(rule, one.value, one.limit)
-    return replace(verdict, status=status, value=one.value, limit=one.limit)
+        status, value = Status.NOT_APPLICABLE, one.value
+        reason = reason or f"no limit given: set limits.house for {rule.id}"
+    elif math.isnan(one.value) or math.isnan(one.limit):
+        reason = reason or "the value is no number"
+    else:
+        status, value, limit = status_of(rule, one.value, one.limit), one.value, one.limit
+    source = one.source or rule.source
+    return Verdict(rule, status, one.subject, value, limit, source, reason, one.inputs)
 
 
 def status_of(rule: Rule, value: float, limit: float) -> Status:

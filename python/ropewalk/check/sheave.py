@@ -2,11 +2,12 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterator
+from collections.abc import Callable, Iterator, Mapping
+from functools import cache
 from typing import TYPE_CHECKING, Any
 
 from ropewalk import si
-from ropewalk.check.facts import text
+from ropewalk.check.facts import practice_table, si_of, text
 from ropewalk.check.rule import Measured, NotApplicable, Rule
 from ropewalk.check.verdict import Severity
 
@@ -68,7 +69,7 @@ def _bearing_pressure(facts: Facts) -> Iterator[Measured]:
             value=float(si.sheave.bearing_pressure(tension, rope.diameter_si, sheaves.diameter)),
             limit=float(limit),
             subject=part,
-            source=_limit_source(facts, material, rope.rope_class),
+            source=_limit_source(material, rope.rope_class),
             inputs={
                 "load": case.name,
                 "tension": text(tension, "force"),
@@ -78,10 +79,14 @@ def _bearing_pressure(facts: Facts) -> Iterator[Measured]:
         )
 
 
-def _limit_source(facts: Facts, material: str, rope_class: str) -> str:
+@cache
+def _bearing_limits() -> tuple[Mapping[str, Any], ...]:
+    return tuple(si.sheave.table("bearing_pressure_limits"))
+
+
+def _limit_source(material: str, rope_class: str) -> str:
     """Source and standing of one limit; empty, which is that of the rule, if it is not found."""
-    rows = facts.once("bearing limits", lambda: si.sheave.table("bearing_pressure_limits"))
-    for row in rows:
+    for row in _bearing_limits():
         names = row["groove_material"], row["groove_material_also"]
         classes = row["rope_class"], row["rope_class_also"]
         if material in names and rope_class in classes and row["lay"] == "regular":
@@ -118,19 +123,16 @@ def _groove(limit_of: Callable[[float], Any], worst: Any) -> Callable[[Facts], I
 
 def _usual(bound: str) -> Callable[[Facts], Iterator[Measured]]:
     def measure(facts: Facts) -> Iterator[Measured]:
-        from ropewalk import _core
-        from ropewalk._border import to_si
-        from ropewalk._units import Q
-
         diameters = {
             "crown.sheave_diameter": facts.rig.crown.diameter,
             "block.sheave_diameter": facts.rig.block.sheaves.diameter,
         }
-        for row in facts.once("trade practice", lambda: _core.table("trade_practice")):
+        for row in practice_table("trade_practice"):
             if row["key"] in diameters:
-                limit = to_si("check", "limit", Q(row[bound], row["unit"]), "length")
                 yield Measured(
-                    value=diameters[row["key"]], limit=float(limit), subject=row["title"]
+                    value=diameters[row["key"]],
+                    limit=si_of(row[bound], row["unit"]),
+                    subject=row["title"],
                 )
 
     return measure

@@ -16,6 +16,8 @@ if TYPE_CHECKING:
     from ropewalk.rig import Practice
 
 _WHERE = "SlipCutProgram"
+#: Slips before a cut; anything more is a slip of the pen.
+_MOST_SLIPS = 10_000
 #: What may be counted between slips.
 Trigger = Literal["work", "trips", "time", "damage"]
 
@@ -101,6 +103,12 @@ class SlipCutProgram:
             text = (
                 f"cut = {values['cut']:.6g} m is {slips:.3f} slips of {values['slip']:.6g} m; it "
                 "must be a whole number of them, as the slips bring onto the drum what is cut"
+            )
+            raise InadmissibleError(f"{_WHERE}(): {text}", _WHERE, "cut")
+        if slips > _MOST_SLIPS + 0.5:
+            text = (
+                f"cut = {values['cut']:.6g} m is {slips:.6g} slips of {values['slip']:.6g} m; "
+                f"{_MOST_SLIPS} at most (ropewalk's guard)"
             )
             raise InadmissibleError(f"{_WHERE}(): {text}", _WHERE, "cut")
         object.__setattr__(self, "slip_si", values["cut"] / round(slips))

@@ -110,7 +110,7 @@ def crossover_shift(rig: Rig, cut: float) -> float:
 
 def lap_length(rig: Rig) -> float:
     """Rope in one lap of the first layer of the drum, m."""
-    return float(drum_of(rig).lap_length(1).to("m").magnitude)
+    return float(drum_of(rig)._drum().lap_length(1))
 
 
 def _crossovers(rig: Rig, program: SlipCutProgram) -> str | None:

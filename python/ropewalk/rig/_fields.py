@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from datetime import date, datetime, time
 from typing import Annotated, Any, Literal
 
@@ -60,6 +60,8 @@ class Context:
 
     units: Mapping[str, str] | None = None
     looked_up: int = 0
+    #: Class of quantities, which stands for the registry while one file is read.
+    owner: Any = field(default_factory=lambda: registry().Quantity)
 
     def quantity(self, value: Any, role_name: str) -> float:
         """SI number of a value of the file.
@@ -82,7 +84,7 @@ class Context:
         return float(to_si("", "", plain, ROLES[role_name]))
 
     def _factor(self, value: str, unit: str, role_name: str) -> float:
-        key = (unit, role_name, registry().Quantity)
+        key = (unit, role_name, self.owner)
         factor = _FACTORS.get(key)
         if factor is None:
             self._count()

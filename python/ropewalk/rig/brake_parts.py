@@ -173,20 +173,12 @@ def braked_hoist(rig: Rig, *, service: bool = False) -> BrakedHoist:
         If the rig has no drum, line or brake.
     """
     from ropewalk._units import Q
-    from ropewalk.drum import Drum
     from ropewalk.overtravel import BrakedHoist
 
     if rig.drum is None or rig.line is None or rig.brake is None:
         raise RigFileError(f"{rig.name}: needs [drum], [line] and [brake] to stop its block")
     return BrakedHoist(
-        drum=Drum(
-            Q(rig.drum.barrel_diameter, "m"),
-            Q(rig.rope.diameter_si, "m"),
-            rig.drum.laps_per_layer,
-            rig.drum.layers,
-            rig.drum.layer_height,
-            rig.drum.crossovers_per_lap,
-        ),
+        drum=rig.drum.with_rope(rig.rope.diameter_si),
         reeving=rig.reeving,
         wraps_at_lowest=rig.line.wraps_at_lowest,
         brake_torque=rig.brake.disc.torque(service=service),

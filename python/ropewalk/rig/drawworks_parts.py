@@ -114,12 +114,11 @@ def hoist(rig: Rig, lines: int | None = None) -> Hoist:
         )
         if part is None
     ]
-    if parts is None or line is None or missing:
+    if parts is None or line is None or rig.drum is None:
         raise RigFileError(f"{rig.name} has no {' and no '.join(missing)}: a hoist needs them")
     from ropewalk import si
     from ropewalk._units import Q
     from ropewalk.drawworks import Hoist
-    from ropewalk.rig.line_parts import drum_of
 
     reeving = rig.reeving if lines is None else replace(rig.reeving, lines=lines)
     sheaves = 0.5 * (rig.crown.diameter + rig.block.sheaves.diameter) + rig.rope.diameter_si
@@ -127,7 +126,7 @@ def hoist(rig: Rig, lines: int | None = None) -> Hoist:
     return Hoist(
         parts.machine,
         reeving,
-        drum_of(rig),
+        rig.drum.with_rope(rig.rope.diameter_si),
         line.wraps_at_lowest,
         line_limit=None if parts.line_pull is None else Q(parts.line_pull, "N"),
         sheave_mass=Q(mass, "kg"),

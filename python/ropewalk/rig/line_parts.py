@@ -3,9 +3,9 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
-from typing import TYPE_CHECKING
+from functools import lru_cache
+from typing import TYPE_CHECKING, Any
 
-from ropewalk._border import to_quantity
 from ropewalk.rig.file import RigFileError
 
 if TYPE_CHECKING:
@@ -78,6 +78,32 @@ class DrumShape:
     crossovers_per_lap: int
     spooling: Spooling | None = None
     fastening: DrumFastening | None = None
+
+    def with_rope(self, rope_diameter: float) -> Drum:
+        """Return the drum with a rope of a diameter in m.
+
+        Raises
+        ------
+        InadmissibleError
+            If there can be no such drum.
+        """
+        return _drum(
+            self.barrel_diameter,
+            rope_diameter,
+            self.laps_per_layer,
+            self.layers,
+            self.layer_height,
+            self.crossovers_per_lap,
+        )
+
+
+@lru_cache(maxsize=64)
+def _drum(barrel_diameter: float, rope_diameter: float, *rest: Any) -> Drum:
+    """Drum of these numbers; rules of one rig ask for the same one again and again."""
+    from ropewalk._units import Q
+    from ropewalk.drum import Drum
+
+    return Drum(Q(barrel_diameter, "m"), Q(rope_diameter, "m"), *rest)
 
 
 @dataclass(frozen=True, slots=True)
@@ -237,15 +263,5 @@ def make_practice(section: ProgramSection | None) -> Practice | None:
 
 def drum_of(rig: Rig) -> Drum:
     """Return the drum of a rig with its rope."""
-    from ropewalk.drum import Drum
-
     assert rig.drum is not None
-    shape = rig.drum
-    return Drum(
-        barrel_diameter=to_quantity(shape.barrel_diameter, "length"),
-        rope_diameter=rig.rope.diameter,
-        laps_per_layer=shape.laps_per_layer,
-        layers=shape.layers,
-        layer_height=shape.layer_height,
-        crossovers_per_lap=shape.crossovers_per_lap,
-    )
+    return rig.drum.with_rope(rig.rope.diameter_si)
