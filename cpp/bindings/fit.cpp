@@ -11,6 +11,15 @@ namespace {
 
 using FitArray = py::array_t<double, py::array::c_style | py::array::forcecast>;
 
+/// An array of plain numbers; a unit would be dropped by the cast.
+FitArray plain(const py::object& value, const char* field) {
+  if (py::hasattr(value, "units") || py::hasattr(value, "unit")) {
+    throw BorderError("fit.Table", field,
+                      std::string(field) + " must be plain numbers, got an object with a unit");
+  }
+  return value.cast<FitArray>();
+}
+
 std::vector<double> fit_values(const FitArray& numbers) {
   return {numbers.data(), numbers.data() + numbers.size()};
 }
@@ -23,12 +32,14 @@ std::size_t fit_columns(const FitArray& matrix, const char* field) {
   return static_cast<std::size_t>(matrix.shape(1));
 }
 
-fit::Table make_fit_table(const std::string& distribution, const FitArray& log_life,
-                          const FitArray& log_life_to, const std::vector<int>& known,
-                          const FitArray& location, const FitArray& scale) {
+fit::Table make_fit_table(const std::string& distribution, const SiArgument& log_life,
+                          const SiArgument& log_life_to, const std::vector<int>& known,
+                          const SiArgument& location_columns, const SiArgument& scale_columns) {
+  const FitArray location = plain(location_columns.value, "location");
+  const FitArray scale = plain(scale_columns.value, "scale");
   fit::Table table{.distribution = fit::distribution_named(distribution),
-                   .y = fit_values(log_life),
-                   .y_to = fit_values(log_life_to),
+                   .y = fit_values(plain(log_life.value, "log_life")),
+                   .y_to = fit_values(plain(log_life_to.value, "log_life_to")),
                    .known = {},
                    .location = fit_values(location),
                    .location_columns = fit_columns(location, "location"),
@@ -62,6 +73,41 @@ py::tuple fit_refits(const fit::Table& table, fit::Refits refits) {
                         std::move(end));
 }
 
+/// Everything a table holds, to travel to another process.
+using FitTableNumbers =
+    std::tuple<int, std::vector<double>, std::vector<double>, std::vector<int>, std::vector<double>,
+               std::size_t, std::vector<double>, std::size_t>;
+
+FitTableNumbers fit_table_numbers(const fit::Table& table) {
+  std::vector<int> known;
+  for (const fit::Known one : table.known) known.push_back(static_cast<int>(one));
+  return {static_cast<int>(table.distribution),
+          table.y,
+          table.y_to,
+          known,
+          table.location,
+          table.location_columns,
+          table.scale,
+          table.scale_columns};
+}
+
+fit::Table fit_table_from(const FitTableNumbers& numbers) {
+  fit::Table table{.distribution = static_cast<fit::Distribution>(std::get<0>(numbers)),
+                   .y = std::get<1>(numbers),
+                   .y_to = std::get<2>(numbers),
+                   .known = {},
+                   .location = std::get<4>(numbers),
+                   .location_columns = std::get<5>(numbers),
+                   .scale = std::get<6>(numbers),
+                   .scale_columns = std::get<7>(numbers)};
+  for (const int one : std::get<3>(numbers)) table.known.push_back(static_cast<fit::Known>(one));
+  fit::check(table);
+  return table;
+}
+
+/// Parameters, covariance, log-likelihood, end, iterations.
+using FitMaximumNumbers = std::tuple<std::vector<double>, std::vector<double>, double, int, int>;
+
 }  // namespace
 
 void bind_fit(py::module_& core) {
@@ -84,7 +130,19 @@ void bind_fit(py::module_& core) {
       .def_property_readonly(
           "end", [](const fit::Maximum& one) { return static_cast<int>(one.end); },
           "0 converged, 1 most iterations, 2 flat, 3 scale at its bound.")
-      .def_readonly("iterations", &fit::Maximum::iterations, "Steps of Newton's method.");
+      .def_readonly("iterations", &fit::Maximum::iterations, "Steps of Newton's method.")
+      .def(py::pickle(
+          [](const fit::Maximum& one) {
+            return FitMaximumNumbers{one.parameters, one.covariance, one.log_likelihood,
+                                     static_cast<int>(one.end), one.iterations};
+          },
+          [](const FitMaximumNumbers& numbers) {
+            return fit::Maximum{.parameters = std::get<0>(numbers),
+                                .covariance = std::get<1>(numbers),
+                                .log_likelihood = std::get<2>(numbers),
+                                .end = static_cast<fit::End>(std::get<3>(numbers)),
+                                .iterations = std::get<4>(numbers)};
+          }));
   py::class_<fit::Table>(m, "Table", "Lives and covariates, all numbers without unit.")
       .def(py::init(&make_fit_table), py::arg("distribution"), py::arg("log_life"),
            py::arg("log_life_to"), py::arg("known"), py::arg("location"), py::arg("scale"))
@@ -138,7 +196,8 @@ void bind_fit(py::module_& core) {
           },
           py::arg("maximum"), py::arg("limits"), py::arg("refits"), py::arg("seed"),
           py::arg("threads") = 1,
-          "Parameters of refits on lives drawn from the fitted model, and how each ended.");
+          "Parameters of refits on lives drawn from the fitted model, and how each ended.")
+      .def(py::pickle(&fit_table_numbers, &fit_table_from));
   m.def(
       "log_survival",
       [](const std::string& distribution, double log_life, double mu, double s) {

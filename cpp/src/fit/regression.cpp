@@ -170,7 +170,11 @@ ProfileInterval profile_interval(const Table& table, const Maximum& maximum, std
   if (maximum.end != End::converged) {
     throw InadmissibleError(where, "maximum", "the fit has not converged: no interval");
   }
-  if (parameter >= table.parameters()) {
+  const std::size_t count = table.parameters();
+  if (maximum.parameters.size() != count || maximum.covariance.size() != count * count) {
+    throw InadmissibleError(where, "maximum", "the maximum is of another table");
+  }
+  if (parameter >= count) {
     throw InadmissibleError(where, "parameter", "there is no such parameter");
   }
   if (!(confidence > 0.0 && confidence < 1.0)) {
@@ -178,7 +182,7 @@ ProfileInterval profile_interval(const Table& table, const Maximum& maximum, std
   }
   const double fall = 0.5 * boost::math::quantile(boost::math::chi_squared(1.0), confidence);
   const double best = maximum.parameters[parameter];
-  const double error = std::sqrt(maximum.covariance[parameter * table.parameters() + parameter]);
+  const double error = std::sqrt(maximum.covariance[parameter * count + parameter]);
   const Held held(table, maximum, parameter);
   const auto above = [&](double value) { return held(value) - (maximum.log_likelihood - fall); };
   const auto end = [&](double direction) {
