@@ -112,7 +112,7 @@ def fit_life(
     >>> fit.valid
     True
     >>> print(f"life falls with the power {-fit.parameters['ln(tension / 30 kip)']:.1f}")
-    life falls with the power 3.5
+    life falls with the power 3.3
     """
     columns = _columns(table)
     for field, name in (("life", life), ("distribution", distribution)):

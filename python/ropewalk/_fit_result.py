@@ -114,6 +114,11 @@ class LifeFit:
         return np.sqrt(np.diag(self._known_covariance("standard_errors")))
 
     @property
+    def lives(self) -> Any:
+        """Lives of the rows, in the unit of `life_reference`; of an interval its beginning."""
+        return self._life(np.exp(self.log_life))
+
+    @property
     def sigma(self) -> float:
         """σ where it is the same in every row: 1/shape of Weibull, deviation of ln N of lognormal.
 
@@ -307,7 +312,7 @@ class LifeFit:
         y, by_s = _core.fit.log_quantile(self.distribution, share, mu, s)
         return y, np.concatenate([x, by_s * v])
 
-    def _life(self, ratio: float) -> Any:
+    def _life(self, ratio: float | Array) -> Any:
         whole: Any = self.life_reference
         return ratio * (Q(whole) if isinstance(whole, str) else whole)
 
