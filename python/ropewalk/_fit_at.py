@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import warnings
 from collections.abc import Mapping, Sequence
-from typing import TYPE_CHECKING, Any
+from typing import Any
 
 import numpy as np
 
@@ -13,16 +13,13 @@ from ropewalk._fit_terms import Level, Term
 from ropewalk._units import Q
 from ropewalk.errors import InadmissibleError, ValidityError, ValidityWarning
 
-if TYPE_CHECKING:
-    from ropewalk._fit_result import LifeFit
-
 _POLICIES = ("raise", "warn", "ignore")
 
 
 def point(
     where: str,
-    fit: LifeFit,
     terms: Sequence[Term],
+    reach: Sequence[tuple[Any, ...]],
     at: Mapping[str, Any] | None,
     policy: str,
 ) -> Array:
@@ -32,7 +29,7 @@ def point(
         raise InadmissibleError(f"{where}(): {text}", where, "outside_validity")
     given = at or {}
     found = [1.0]
-    for term in terms:
+    for term, spots in zip(terms, reach, strict=True):
         if term.column not in given:
             text = f"at must have a value for the column {term.column!r}, which {term} looks at"
             raise InadmissibleError(f"{where}(): {text}", where, "at")
@@ -40,16 +37,27 @@ def point(
         if isinstance(value, str) and not isinstance(term, Level):
             value = Q(value)
         row = Q([value.magnitude], str(value.units)) if hasattr(value, "magnitude") else [value]
-        number = float(term.values({term.column: row})[0])
-        low, high = fit.ranges[term]
-        slack = 1e-12 * max(abs(low), abs(high))
-        if policy != "ignore" and not low - slack <= number <= high + slack:
-            text = (
-                f"{term} = {number:.6g} at {term.column} = {given[term.column]} is outside "
-                f"[{low:.6g}, {high:.6g}], the rows of the table"
-            )
+        here = {term.column: row}
+        outside = _outside(term, term.spots(here)[0], spots)
+        if outside and policy != "ignore":
+            text = f"{term.column} = {given[term.column]} is outside the table, {outside}"
             if policy == "raise":
                 raise ValidityError(f"{where}(): {text}", where, term.column)
             warnings.warn(f"{where}(): {text}", ValidityWarning, stacklevel=4)
-        found.append(number)
+        found.append(float(term.values(here)[0]))
     return np.array(found)
+
+
+def _outside(term: Term, spot: Any, spots: tuple[Any, ...]) -> str:
+    """What the table reaches, if the spot lies elsewhere."""
+    if isinstance(term, Level):
+        return "" if spot in spots else f"which has {', '.join(map(str, spots))}"
+    low, high = spots
+    # A value that went through another unit may have lost its last digit.
+    slack = 1e-12 * max(abs(low), abs(high))
+    if low - slack <= spot <= high + slack:
+        return ""
+    plain = isinstance(term.reference, (int, float)) and term.reference == 1.0
+    return (
+        f"which reaches from {low:.6g} to {high:.6g}{'' if plain else f' times {term.reference}'}"
+    )

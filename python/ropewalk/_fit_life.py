@@ -157,7 +157,7 @@ def fit_life(
         log_life=log_life,
         log_life_to=log_life_to,
         known=np.array(known),
-        ranges=_ranges((*location, *scale), columns),
+        reach=_reach((*location, *scale), columns),
         converged=maximum.end == 0,
         mu=x @ maximum.parameters[: x.shape[1]],
         ln_sigma=v @ maximum.parameters[x.shape[1] :],
@@ -203,9 +203,14 @@ def _levels_without_failures(
     return doubts
 
 
-def _ranges(terms: Sequence[Term], columns: Mapping[str, Any]) -> dict[Term, tuple[float, float]]:
-    found = {term: term.values(columns) for term in terms}
-    return {term: (float(values.min()), float(values.max())) for term, values in found.items()}
+def _reach(terms: Sequence[Term], columns: Mapping[str, Any]) -> tuple[tuple[Any, ...], ...]:
+    """Of each term the least and the largest spot, or all levels."""
+    found: list[tuple[Any, ...]] = []
+    for term in terms:
+        spots = term.spots(columns)
+        levels = isinstance(term, Level)
+        found.append(tuple(dict.fromkeys(spots)) if levels else (min(spots), max(spots)))
+    return tuple(found)
 
 
 def _refuse(field: str, reason: str) -> None:

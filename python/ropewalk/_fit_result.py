@@ -59,6 +59,9 @@ class LifeFit:
         failed, 1 run-out, 2 failed before, 3 interval.
     mu, ln_sigma
         Location and ln σ of each row.
+    reach
+        Of each term of `location` and `scale` the least and the largest value of its column over
+        the reference, or all levels.
     """
 
     distribution: str
@@ -79,7 +82,7 @@ class LifeFit:
     known: npt.NDArray[np.int64]
     mu: Array
     ln_sigma: Array
-    ranges: Mapping[Term, tuple[float, float]]
+    reach: tuple[tuple[Any, ...], ...]
     core: Core = field(repr=False)
 
     @property
@@ -305,8 +308,9 @@ class LifeFit:
         self, where: str, probability: float, at: Mapping[str, Any] | None, policy: Policy
     ) -> tuple[float, Array]:
         share = _probability(where, "probability", probability)
-        x = point(f"fit.LifeFit.{where}", self, self.location, at, policy)
-        v = point(f"fit.LifeFit.{where}", self, self.scale, at, policy)
+        name, count = f"fit.LifeFit.{where}", len(self.location)
+        x = point(name, self.location, self.reach[:count], at, policy)
+        v = point(name, self.scale, self.reach[count:], at, policy)
         mu = float(x @ self.estimates[: len(x)])
         s = float(v @ self.estimates[len(x) :])
         y, by_s = _core.fit.log_quantile(self.distribution, share, mu, s)

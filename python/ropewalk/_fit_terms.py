@@ -9,7 +9,7 @@ from typing import Any, TypeAlias
 import numpy as np
 import numpy.typing as npt
 
-from ropewalk._fit_table import Array, ratios
+from ropewalk._fit_table import Array, column_of, ratios
 from ropewalk._units import QuantityLike
 from ropewalk.errors import InadmissibleError, UnitError
 
@@ -52,6 +52,10 @@ class Log:
         power = f"^{self.power}" if self.power != 1 else ""
         return f"ln({self.column}{_over(self.reference)}){power}"
 
+    def spots(self, table: Mapping[str, Any]) -> list[Any]:
+        """Where the rows are, for the question whether the table reaches somewhere."""
+        return list(ratios("fit.fit_life", table, self.column, self.reference))
+
     def values(self, table: Mapping[str, Any]) -> Array:
         """Values of the term, one for each row."""
         found = ratios("fit.fit_life", table, self.column, self.reference)
@@ -90,6 +94,10 @@ class Ratio:
     def __str__(self) -> str:
         return f"{self.column}{_over(self.reference)}"
 
+    def spots(self, table: Mapping[str, Any]) -> list[Any]:
+        """Where the rows are, for the question whether the table reaches somewhere."""
+        return list(self.values(table))
+
     def values(self, table: Mapping[str, Any]) -> Array:
         """Values of the term, one for each row."""
         return ratios("fit.fit_life", table, self.column, self.reference)
@@ -122,12 +130,19 @@ class Level:
     def __str__(self) -> str:
         return f"{self.column} is {self.name}"
 
+    def spots(self, table: Mapping[str, Any]) -> list[Any]:
+        """Levels of the rows."""
+        found, _ = column_of("fit.fit_life", table, self.column)
+        levels = np.asarray(found, dtype=object).ravel().tolist()
+        for row, one in enumerate(levels):
+            if one is None or one != one:  # NaN differs from itself
+                text = f"column {self.column!r}, row {row}: a level is missing"
+                raise InadmissibleError(f"fit.fit_life(): {text}", "fit.fit_life", self.column)
+        return levels
+
     def values(self, table: Mapping[str, Any]) -> Array:
         """Values of the term, one for each row."""
-        from ropewalk._fit_table import column_of
-
-        found, _ = column_of("fit.fit_life", table, self.column)
-        return np.array([float(one == self.name) for one in np.ravel(np.asarray(found))])
+        return np.array([float(one == self.name) for one in self.spots(table)])
 
 
 Term: TypeAlias = Log | Ratio | Level
