@@ -12,6 +12,7 @@ import time
 from collections.abc import Callable
 from typing import Any
 
+import bench_fit
 import bench_line
 import bench_rainflow
 import numba
@@ -239,6 +240,7 @@ def main() -> None:
     )
     bench_line.tables(console, best)
     bench_rainflow.tables(console, best)
+    bench_fit.tables(console, best)
 
 
 if __name__ == "__main__":

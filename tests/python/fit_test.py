@@ -55,6 +55,34 @@ def test_superalloy_is_scipys_optimum(distribution: str) -> None:
     assert fit.log_likelihood >= -found.fun - 1e-9
 
 
+def test_superalloy_as_another_package_fits_it() -> None:
+    # Printed by lifelines 0.30.3, WeibullAFTFitter and the two others: estimates, standard errors,
+    # log-likelihood. Written down, since it asks for an older pandas than runs here.
+    theirs = {
+        "weibull": (
+            [3.66425452, -7.39357077, 8.48270644, -0.98152502],
+            [0.12133529, 0.62893937, 2.8312527, 0.17900707],
+            -93.38188076338757,
+        ),
+        "lognormal": (
+            [3.43103745, -7.07257273, 8.8185227, -0.47386302],
+            [0.18719502, 0.86492237, 4.14192265, 0.15236526],
+            -98.57552971508834,
+        ),
+        "loglogistic": (
+            [3.52102498, -7.31435939, 8.48873068, -1.20439482],
+            [0.15332966, 0.65754715, 3.21482723, 0.18492835],
+            -96.18878188079228,
+        ),
+    }
+    for distribution, (estimates, errors, likelihood) in theirs.items():
+        fit = fit_superalloy(distribution=distribution)
+        # It stops a little early; the likelihood agrees to its last digits.
+        np.testing.assert_allclose(fit.estimates, estimates, atol=4e-4)
+        np.testing.assert_allclose(fit.standard_errors, errors, rtol=2e-5)
+        assert fit.log_likelihood == pytest.approx(likelihood, abs=1e-7)
+
+
 def test_log_likelihood_of_the_superalloy() -> None:
     # scipy.stats at the estimates Meeker and Escobar (1998), ex. 17.5 print (from memory).
     assert fit_superalloy().log_likelihood == pytest.approx(-93.3819, abs=5e-5)
