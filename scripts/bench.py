@@ -13,6 +13,7 @@ from collections.abc import Callable
 from typing import Any
 
 import bench_check
+import bench_fit
 import bench_line
 import bench_rainflow
 import numba
@@ -263,6 +264,7 @@ def main() -> None:
     bench_check.tables(console)
     bench_line.tables(console, best)
     bench_rainflow.tables(console, best)
+    bench_fit.tables(console, best)
 
 
 if __name__ == "__main__":

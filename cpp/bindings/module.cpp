@@ -21,6 +21,7 @@ void bind_line_operations(py::module_& core);
 void bind_deadline(py::module_& core);
 void bind_dynamics(py::module_& core);
 void bind_rainflow(py::module_& core);
+void bind_fit(py::module_& core);
 }  // namespace ropewalk::bindings
 
 PYBIND11_MODULE(_core, core) {
@@ -47,6 +48,7 @@ PYBIND11_MODULE(_core, core) {
   bind_deadline(core);
   bind_dynamics(core);
   bind_rainflow(core);
+  bind_fit(core);
   core.def("table", &table_records, py::arg("name"), "Rows of an embedded table as records.");
   core.def("signatures", &signatures,
            "Every row function with the dimensions (length, mass, time, angle, temperature) of "

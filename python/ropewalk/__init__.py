@@ -6,7 +6,7 @@
 960.0 pound_force_per_square_inch
 
 Subjects are modules: `rope`, `sheave`, `reeving`, `drum`, `drawworks`, `brake`, `overtravel`,
-`compensator`, `mast`, `suspension`, `deadline`, `dynamics`, `rainflow`, `fatigue`,
+`compensator`, `mast`, `suspension`, `deadline`, `dynamics`, `rainflow`, `fatigue`, `fit`,
 `design_factor`, `drillstring`, `work`; on top of them stand `line`, `rig` and `study`. `units`
 is the pint registry in use, `Q` makes a quantity, `si` is the same functions on plain SI numbers.
 
@@ -33,6 +33,7 @@ if TYPE_CHECKING:
         dynamics,
         errors,
         fatigue,
+        fit,
         line,
         mast,
         overtravel,
@@ -103,6 +104,7 @@ __all__ = [
     "dynamics",
     "errors",
     "fatigue",
+    "fit",
     "line",
     "lines_strung",
     "load_rig",
@@ -138,6 +140,7 @@ _SUBMODULES = {
     "dynamics",
     "errors",
     "fatigue",
+    "fit",
     "line",
     "overtravel",
     "mast",

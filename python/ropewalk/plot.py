@@ -20,6 +20,7 @@ from ropewalk._plot_drawworks import (
 )
 from ropewalk._plot_drum import drum_layers, fleet_angle_along_drum
 from ropewalk._plot_dynamics import pickup_factors
+from ropewalk._plot_fit import life_curve, life_probability
 from ropewalk._plot_front import program_front
 from ropewalk._plot_line import damage_strip, line_figure
 from ropewalk._plot_mast import leg_loads
@@ -45,6 +46,8 @@ __all__ = [
     "hook_bounce",
     "leg_loads",
     "life_against_diameter",
+    "life_curve",
+    "life_probability",
     "line_figure",
     "lines_strung_figure",
     "lines_trade_off",

@@ -26,6 +26,7 @@ SUBJECTS = {
     "deadline",
     "dynamics",
     "rainflow",
+    "fit",
     "drawworks",
     "compensator",
     "mast",

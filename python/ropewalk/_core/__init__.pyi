@@ -21,6 +21,7 @@ from . import line
 from . import deadline
 from . import dynamics
 from . import rainflow
+from . import fit
 
 __all__: list[str] = [
     "brake",
@@ -32,6 +33,7 @@ __all__: list[str] = [
     "drum",
     "dynamics",
     "fatigue",
+    "fit",
     "line",
     "mast",
     "overtravel",
