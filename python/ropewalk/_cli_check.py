@@ -174,7 +174,8 @@ def rules(rule_id: str | None) -> None:
 def compare(old: Path, new: Path, form: str, out: Path | None, show_all: bool) -> None:
     """Say what the change from rig file OLD to NEW did to every margin.
 
-    Exit code 0: nothing that was inside is broken. 1: something is. 2: a file cannot be used.
+    Exit code 0: nothing that was inside is broken. 1: something is, or is not computed or no
+    longer checked. 2: a file cannot be used.
     """
     from ropewalk.check import compare_files
     from ropewalk.check.formats.comparison import comparison_text
