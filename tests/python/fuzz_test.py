@@ -31,7 +31,7 @@ def test_hostile_files_never_break_the_reader(fuzz, first):
     endings = fuzz.run(first, 500)
     assert [one for one in endings if one.broke] == []
     # A mutator that spoils everything would test the TOML reader alone.
-    assert sum(one.checked for one in endings) > 100
+    assert sum(one.checked for one in endings) > 50
 
 
 def test_the_watch_hears_a_file_opened_outside(fuzz, tmp_path):
