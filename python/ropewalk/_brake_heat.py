@@ -4,17 +4,15 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass
-from functools import lru_cache
-from typing import Any
 
 import numpy as np
 import numpy.typing as npt
 
 from ropewalk import _core
 from ropewalk._border import to_one, to_quantity, to_si
+from ropewalk._brake_temperature import absolute
 from ropewalk._face import NumberLike, Policy, Quantity, QuantityLike, face
-from ropewalk._units import read_text, registry
-from ropewalk.errors import InadmissibleError, UnitError
+from ropewalk.errors import InadmissibleError
 
 __all__ = [
     "FrictionTable",
@@ -351,7 +349,7 @@ class FrictionTable:
         self, temperatures: QuantityLike | Sequence[QuantityLike], frictions: NumberLike
     ) -> None:
         where = "brake.FrictionTable"
-        kelvin = np.atleast_1d(_absolute(where, "temperatures", temperatures))
+        kelvin = np.atleast_1d(absolute(where, "temperatures", temperatures))
         numbers = np.atleast_1d(to_si(where, "frictions", frictions, "number"))
         rising = kelvin.ndim == 1 and kelvin.size >= 2 and bool(np.all(np.diff(kelvin) > 0.0))
         if not rising or kelvin.shape != numbers.shape:
@@ -372,35 +370,10 @@ class FrictionTable:
             Outside the table.
         """
         where = "brake.FrictionTable.at"
-        kelvin = _absolute(where, "temperature", temperature)
+        kelvin = absolute(where, "temperature", temperature)
         if kelvin.ndim:
             text = f"temperature must be one value, got an array of shape {kelvin.shape}"
             raise InadmissibleError(f"{where}(): {text}", where, "temperature")
         return float(
             _core.brake.friction_at(list(self.temperatures_si), list(self.frictions), float(kelvin))
         )
-
-
-@lru_cache(maxsize=1024)
-def _kelvin(text: str, _: type[Any]) -> float:
-    """Kelvin of a temperature in text, by registry: a scale with a zero elsewhere takes a while."""
-    number, unit = read_text(text)
-    return float(type(unit)(number, unit.units).to("kelvin").magnitude)
-
-
-def _absolute(where: str, name: str, value: Any) -> Any:
-    """Kelvin of a temperature on any scale: the one place that takes a reading in °C or °F."""
-    if isinstance(value, (list, tuple)):
-        return np.array([float(_absolute(where, name, one)) for one in value])
-    try:
-        if isinstance(value, str):
-            kelvin = _kelvin(value, registry().Quantity)
-        else:
-            kelvin = value.to("kelvin").magnitude
-    except Exception as reason:  # pint's errors have no class in common with ours
-        text = f"{name} must be a temperature such as rw.Q(200, 'degC'), got {value!r}"
-        raise UnitError(f"{where}(): {text}", where, name) from reason
-    if not bool(np.all(np.asarray(kelvin) > 0.0)):
-        text = f"{name} must be above absolute zero, got {value!r}"
-        raise InadmissibleError(f"{where}(): {text}", where, name)
-    return np.asarray(kelvin, dtype=np.float64)
