@@ -146,7 +146,8 @@ void bind_fit(py::module_& core) {
   py::class_<fit::Table>(m, "Table", "Lives and covariates, all numbers without unit.")
       .def(py::init(&make_fit_table), py::arg("distribution"), py::arg("log_life"),
            py::arg("log_life_to"), py::arg("known"), py::arg("location"), py::arg("scale"))
-      .def("maximize", &fit::maximize, "Maximum likelihood.")
+      .def("maximize", &fit::maximize, py::call_guard<py::gil_scoped_release>(),
+           "Maximum likelihood.")
       .def(
           "log_likelihood",
           [](const fit::Table& table, const std::vector<double>& parameters) {

@@ -250,6 +250,21 @@ class LifeFit:
         -------
         float or Quantity
             In the unit of `life_reference`.
+
+        Raises
+        ------
+        InadmissibleError
+            If the fit did not converge, or `at` lacks a column.
+        ValidityError
+            Outside the table, unless told otherwise.
+
+        Examples
+        --------
+        >>> import ropewalk as rw
+        >>> table = rw.fit.life_table(life=[17.9, 28.9, 33.0, 41.5, 42.1, 45.6, 48.4, 51.8])
+        >>> fit = rw.fit.fit_life(table, life="life")
+        >>> print(f"{fit.quantile(0.1):.1f}")
+        24.3
         """
         y, _ = self._log_quantile("quantile", probability, at, outside_validity)
         return self._life(math.exp(y))
@@ -277,6 +292,7 @@ class LifeFit:
         distribution with mean 1. For an interval it is the one at its beginning. Source: D. R. Cox
         and E. J. Snell, J. R. Statist. Soc. B 30 (1968) (from memory).
         """
+        self._known_covariance("residuals")
         rows = zip(self.log_life, self.mu, self.ln_sigma, strict=True)
         survive = _core.fit.log_survival
         return np.array([-survive(self.distribution, y, mu, s) for y, mu, s in rows])
@@ -300,13 +316,14 @@ class LifeFit:
 
     def _known_covariance(self, where: str) -> Array:
         if self.covariance is None:
-            _refuse(where, "fit", f"there are no standard errors: {self.doubts[0]}")
+            _refuse(where, "fit", f"the fit found no maximum to stand on: {self.doubts[0]}")
         covariance: Array = np.asarray(self.covariance)
         return covariance
 
     def _log_quantile(
         self, where: str, probability: float, at: Mapping[str, Any] | None, policy: Policy
     ) -> tuple[float, Array]:
+        self._known_covariance(where)
         share = _probability(where, "probability", probability)
         name, count = f"fit.LifeFit.{where}", len(self.location)
         x = point(name, self.location, self.reach[:count], at, policy)

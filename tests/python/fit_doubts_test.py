@@ -42,8 +42,14 @@ def test_a_level_without_failures_is_told() -> None:
     assert not fit.converged
     assert any("no row where lay is lang has failed" in one for one in fit.doubts)
     assert any("the likelihood does not fall in some direction" in one for one in fit.doubts)
-    for call in (lambda: fit.standard_errors, fit.intervals, fit.bootstrap):
-        with pytest.raises(InadmissibleError, match="there are no standard errors: separation"):
+    for call in (
+        lambda: fit.standard_errors,
+        fit.intervals,
+        fit.bootstrap,
+        fit.residuals,
+        lambda: fit.quantile(0.5, {"lay": "regular"}),
+    ):
+        with pytest.raises(InadmissibleError, match="found no maximum to stand on: separation"):
             call()
     assert list(fit.summary().columns) == ["estimate"]
 
@@ -142,6 +148,23 @@ def test_more_refusals() -> None:
         fit.bootstrap(run_out=300.0)
     with pytest.raises(InadmissibleError, match="lies before a failure of the table"):
         fit.bootstrap(parametric=True, run_out=100.0)
+
+
+def test_the_core_refuses_units() -> None:
+    ones = np.ones((2, 1))
+    with pytest.raises(UnitError, match="log_life must be plain numbers"):
+        rw.si.fit.Table("weibull", rw.Q([1.0, 2.0], "kip"), [1.0, 2.0], [0, 0], ones, ones)
+
+
+def test_levels_that_the_table_has_not() -> None:
+    table = rw.fit.life_table(life=[*LIVES, 50.0, 60.0, 75.0], lay=["regular"] * 6 + ["lang"] * 3)
+    fit = rw.fit.fit_life(table, life="life", on=rw.fit.Level("lay", "lang"))
+    assert fit.quantile(0.5, {"lay": "lang"}) > fit.quantile(0.5, {"lay": "regular"})
+    with pytest.raises(ValidityError, match="lay = other is outside the table, which has regular"):
+        fit.quantile(0.5, {"lay": "other"})
+    lay = ["a", "b", None, "a", "b", "a"]
+    with pytest.raises(InadmissibleError, match="column 'lay', row 2: a level is missing"):
+        rw.fit.fit_life({"life": LIVES, "lay": lay}, life="life", on=rw.fit.Level("lay", "b"))
 
 
 def test_outside_the_table_as_the_caller_says() -> None:
