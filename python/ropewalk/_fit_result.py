@@ -264,7 +264,7 @@ class LifeFit:
         >>> table = rw.fit.life_table(life=[17.9, 28.9, 33.0, 41.5, 42.1, 45.6, 48.4, 51.8])
         >>> fit = rw.fit.fit_life(table, life="life")
         >>> print(f"{fit.quantile(0.1):.1f}")
-        24.3
+        25.9
         """
         y, _ = self._log_quantile("quantile", probability, at, outside_validity)
         return self._life(math.exp(y))
