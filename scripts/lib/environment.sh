@@ -87,7 +87,8 @@ install_requirements() {
 }
 
 # Builds the package from this clone and installs it into .venv, if its sources have changed.
-# Arguments go to pip. The requirements `build` and `run` are there already.
+# Arguments go to pip; without any it builds in build/wheel. The requirements `build` and `run` are
+# there already.
 install_package() {
   local hash
   hash="$(fingerprint pyproject.toml CMakeLists.txt LICENSE README.md cpp python) $*"
@@ -95,7 +96,7 @@ install_package() {
     echo "building the package and installing it into .venv"
     rm -f "$venv/stamps/package"
     python -m pip install --quiet --no-deps --no-build-isolation --force-reinstall \
-      --config-settings build-dir=build/wheel "$@" .
+      "${@:---config-settings=build-dir=build/wheel}" .
     remember package "$hash"
   fi
 }
