@@ -70,6 +70,7 @@ if TYPE_CHECKING:
     from ropewalk.rope import Rope
     from ropewalk.study.lines_strung import lines_strung
     from ropewalk.study.sheave_life import sheave_life
+    from ropewalk.study.sweep import sweep
     from ropewalk.suspension import Suspension
 
     units: pint.UnitRegistry[Any]
@@ -123,6 +124,7 @@ __all__ = [
     "si",
     "study",
     "suspension",
+    "sweep",
     "testing",
     "units",
     "work",
@@ -181,6 +183,7 @@ _HOMES = {
     "lines_strung": "study",
     "load_rig": "rig",
     "sheave_life": "study",
+    "sweep": "study",
 }
 
 

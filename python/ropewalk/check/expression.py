@@ -13,7 +13,7 @@ from ropewalk.check.verdict import Severity, Status, Verdict
 from ropewalk.errors import RopewalkError
 from ropewalk.rig.limits_parts import OwnRule
 
-__all__ = ["evaluate"]
+__all__ = ["evaluate", "role_of"]
 
 
 def evaluate(own: OwnRule, results: Mapping[str, Mapping[str, Any]]) -> Verdict:
@@ -21,7 +21,7 @@ def evaluate(own: OwnRule, results: Mapping[str, Mapping[str, Any]]) -> Verdict:
     import math
 
     from ropewalk._units import Q
-    from ropewalk.check.run import _verdict
+    from ropewalk.check.run import verdict_of
 
     def rule_of(role: str) -> Rule:
         return Rule(
@@ -39,7 +39,7 @@ def evaluate(own: OwnRule, results: Mapping[str, Mapping[str, Any]]) -> Verdict:
 
     try:
         limit = Q(own.limit) if isinstance(own.limit, str) else float(own.limit)
-        role = _role_of(limit)
+        role = role_of(limit)
         names = {
             subject: {name: to_quantity(*value) for name, value in group.items()}
             for subject, group in results.items()
@@ -56,7 +56,7 @@ def evaluate(own: OwnRule, results: Mapping[str, Mapping[str, Any]]) -> Verdict:
     if not math.isfinite(found):
         reason = f"{own.expression!r} gives no number"
         return Verdict(rule_of(role), Status.NOT_COMPUTED, source=own.source, reason=reason)
-    return _verdict(rule_of(role), Measured(found, bound, inputs={"expression": own.expression}))
+    return verdict_of(rule_of(role), Measured(found, bound, inputs={"expression": own.expression}))
 
 
 def _value(expression: str, names: Mapping[str, Mapping[str, Any]]) -> Any:
@@ -87,7 +87,7 @@ def _value(expression: str, names: Mapping[str, Mapping[str, Any]]) -> Any:
     return evaluator.eval(expression)
 
 
-def _role_of(limit: Any) -> str:
+def role_of(limit: Any) -> str:
     """Name of the role that a limit has by its dimension; torque goes before energy."""
     if not hasattr(limit, "unit_items") or limit.dimensionless:
         return "number"

@@ -14,7 +14,7 @@ if TYPE_CHECKING:
     from ropewalk.check.facts import Facts
     from ropewalk.line import Campaign, LineHistory, SlipCutProgram
 
-__all__ = ["RULES"]
+__all__ = ["RULES", "line_history"]
 
 
 def _design_factor(facts: Facts) -> Iterator[Measured]:
@@ -87,7 +87,7 @@ def _campaign(facts: Facts) -> Campaign:
     return facts.once("campaign", lambda: Campaign.from_plan(facts.rig))
 
 
-def _history(facts: Facts) -> LineHistory:
+def line_history(facts: Facts) -> LineHistory:
     """Return the line after the plan, slipped and cut by the program of the file."""
     from ropewalk.line import run_line
 
@@ -101,7 +101,7 @@ def _history(facts: Facts) -> LineHistory:
 
 
 def _damage(facts: Facts) -> Iterator[Measured]:
-    history = _history(facts)
+    history = line_history(facts)
     if history.end != "campaign done":
         raise CannotTell(f"the plan is not finished: {history.end}; see line.cuts_left")
     worst = next(iter(history.worst_places(1)), None)
@@ -120,11 +120,12 @@ def _damage(facts: Facts) -> Iterator[Measured]:
             if outside > 0.0
             else ""
         ),
+        outside_validity=outside > 0.0,
     )
 
 
 def _cuts_left(facts: Facts) -> Iterator[Measured]:
-    history = _history(facts)
+    history = line_history(facts)
     left = history.cuts_left
     assert left is not None  # the program is the one of the file
     done = history.end == "campaign done"

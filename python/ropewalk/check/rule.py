@@ -54,6 +54,8 @@ class Measured:
         What it rests on, name to text with unit.
     reason
         A remark that is printed beside the numbers.
+    outside_validity
+        True if a model behind the value was asked outside its published range.
     """
 
     value: float
@@ -62,6 +64,7 @@ class Measured:
     source: str = ""
     inputs: Mapping[str, str] = field(default_factory=dict)
     reason: str = ""
+    outside_validity: bool = False
 
 
 @dataclass(frozen=True, slots=True)

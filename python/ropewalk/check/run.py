@@ -14,7 +14,7 @@ from ropewalk.errors import RopewalkError
 if TYPE_CHECKING:
     from ropewalk.rig import Rig
 
-__all__ = ["check_rig", "judge"]
+__all__ = ["check_rig", "judge", "status_of", "verdict_of"]
 
 
 def check_rig(rig: Rig, rules: Sequence[Rule] | None = None) -> tuple[Verdict, ...]:
@@ -72,14 +72,15 @@ def judge(rule: Rule, facts: Facts, demanded: frozenset[str] = frozenset()) -> l
         return [Verdict(rule, Status.NOT_COMPUTED, source=rule.source, reason=str(reason))]
     except RopewalkError as error:
         return [Verdict(rule, Status.NOT_COMPUTED, source=rule.source, reason=str(error))]
-    found = [_verdict(rule, one) for one in measured]
+    found = [verdict_of(rule, one) for one in measured]
     if not found:
         text = "nothing on this rig to hold against it"
         return [Verdict(rule, Status.NOT_APPLICABLE, source=rule.source, reason=text)]
     return found
 
 
-def _verdict(rule: Rule, one: Measured) -> Verdict:
+def verdict_of(rule: Rule, one: Measured) -> Verdict:
+    """Verdict of a rule on what was measured."""
     status, reason = Status.NOT_COMPUTED, one.reason
     value: float | None = None
     limit: float | None = None

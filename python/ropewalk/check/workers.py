@@ -14,6 +14,7 @@ __all__ = ["cores", "in_processes"]
 
 Item = TypeVar("Item")
 Result = TypeVar("Result")
+Lost = TypeVar("Lost")
 
 #: Until a process that was told to end is killed, s.
 _PATIENCE = 2.0
@@ -30,8 +31,8 @@ def in_processes(
     function: Callable[[Item], Result],
     items: Sequence[Item],
     jobs: int,
-    lost: Callable[[Item, str], Result],
-) -> Generator[tuple[int, Result], None, None]:
+    lost: Callable[[Item, str], Lost],
+) -> Generator[tuple[int, Result | Lost], None, None]:
     """Yield the place of an item and the result of the function, as they come.
 
     The processes start fresh, by spawn, so that threads and locks of this one stay here. They end

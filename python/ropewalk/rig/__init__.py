@@ -13,9 +13,6 @@ from pathlib import Path
 
 from ropewalk.rig.assembly import (
     Block,
-    FittedPowerLaw,
-    Life,
-    ReferenceLife,
     Rig,
     Sheaves,
     load_rig,
@@ -28,6 +25,7 @@ from ropewalk.rig.deadline_parts import DeadLine, LeverSensor
 from ropewalk.rig.drawworks_parts import DrawworksParts, hoist, trip
 from ropewalk.rig.file import Reading, RigFileError, read
 from ropewalk.rig.inspection_parts import Inspection
+from ropewalk.rig.life_parts import FittedPowerLaw, Life, ReferenceLife
 from ropewalk.rig.limits_parts import Limits, OwnRule
 from ropewalk.rig.line_parts import (
     DrumFastening,

@@ -2,16 +2,18 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, field, replace
 from typing import TYPE_CHECKING
 
 from ropewalk.errors import RopewalkError
 from ropewalk.rig._refusals import placed
+from ropewalk.rig._remembered import Remembered
 from ropewalk.rig.brake_parts import Overtravel, RigBrake, make_brake, make_overtravel
 from ropewalk.rig.deadline_parts import DeadLine, make_dead_line
 from ropewalk.rig.drawworks_parts import DrawworksParts, make_drawworks
 from ropewalk.rig.file import Reading, RigFileError, read
 from ropewalk.rig.inspection_parts import Inspection, make_inspection
+from ropewalk.rig.life_parts import Life, make_life
 from ropewalk.rig.limits_parts import Limits, make_limits
 from ropewalk.rig.line_parts import (
     DrumShape,
@@ -29,14 +31,21 @@ from ropewalk.rig.sea_parts import SiteSea, make_compensator, make_sea, weight_o
 from ropewalk.rig.suspension_parts import LoadPath, make_load_path
 
 if TYPE_CHECKING:
-    from collections.abc import Mapping
+    from collections.abc import Mapping, Sequence
     from pathlib import Path
 
     from ropewalk.compensator import Compensator
     from ropewalk.drillstring import DrillString
     from ropewalk.reeving import Reeving
     from ropewalk.rig.file import Reading
-    from ropewalk.rig.sections import LifeSection, RigFile, SheavesSection
+    from ropewalk.rig.limits_sections import LimitsSection
+    from ropewalk.rig.plan_sections import MudSection, TubularSection
+    from ropewalk.rig.sections import (
+        ReevingSection,
+        RigFile,
+        RopeSection,
+        SheavesSection,
+    )
     from ropewalk.rope import Rope
 
 
@@ -60,44 +69,12 @@ class Block:
 
 
 @dataclass(frozen=True, slots=True)
-class ReferenceLife:
-    """One known life that scales the relative models, in SI."""
-
-    cycles: float
-    rope_tension: float
-    sheave_diameter: float
-    tension_exponent: float | None
-    note: str
-
-
-@dataclass(frozen=True, slots=True)
-class FittedPowerLaw:
-    """A power law of the bearing-pressure ratio, with the range of ratios it was fitted over."""
-
-    scale: float
-    exponent: float
-    fitted_from: float
-    fitted_to: float
-    note: str
-
-
-@dataclass(frozen=True, slots=True)
-class Life:
-    """What the life models need and nobody publishes."""
-
-    scatter_lg: float
-    scatter_note: str
-    reference: ReferenceLife | None
-    power_law: FittedPowerLaw | None
-
-
-@dataclass(frozen=True, slots=True)
 class Rig:
     """A hoist: rope, reeving, blocks, strings, well plan. Made by `load_rig`.
 
     What a file may leave out is None where it does, and operations are none. What needs it raises
     `RigFileError` and names the section. `weight_on_compensator` is what the
-    gas carries besides the string, N.
+    gas carries besides the string, N. `reading` is the file it was made from, which studies change.
     """
 
     name: str
@@ -125,6 +102,7 @@ class Rig:
     suspension: LoadPath | None = None
     inspection: Inspection | None = None
     weight_on_compensator: float | None = None
+    reading: Reading[RigFile] | None = field(default=None, repr=False, compare=False)
 
     @property
     def travel(self) -> float:
@@ -235,121 +213,142 @@ def rig_of(reading: Reading[RigFile]) -> Rig:
     True
     """
     try:
-        return _assemble(reading.file)
+        return replace(assemble(reading.file), reading=reading)
     except RopewalkError as error:
         raise placed(error, type(reading.file), reading.layers) from error
 
 
-def _assemble(file: RigFile) -> Rig:
-    from ropewalk._units import Q
-    from ropewalk.reeving import Reeving
-    from ropewalk.rope import Rope
+def assemble(file: RigFile, made: Remembered | None = None) -> Rig:
+    """Put the hoist together from the sections of a file; `made` has parts of those before it.
 
+    Raises
+    ------
+    RigFileError
+        If its parts do not go together; the message begins with the key.
+    """
+    make = made or Remembered()
     if file.block.lowest <= file.block.highest:
         raise RigFileError("block.lowest must be more than block.highest: line between the blocks")
-    strings, operations = _plan(file)
-    with named("rope", of=file.rope):
-        rope = Rope(
-            file.rope.construction, grade=file.rope.grade, diameter=Q(file.rope.diameter, "m")
-        )
-    with named("reeving", of=file.reeving):
-        reeving = Reeving(
-            lines=file.reeving.lines,
-            sheave_friction=file.reeving.sheave_friction,
-            lead_sheaves=file.reeving.lead_sheaves,
-            dead_line_sheave_turns=file.reeving.dead_line_sheave_turns,
-        )
-    _check_tables(file, rope)
-    drum, drawworks = make_drum(file.drum), make_drawworks(file.drawworks)
+    strings, operations = _plan(file, make)
+    rope = make("rope", _rope, file.rope)
+    reeving = make("reeving", _reeving, file.reeving)
+    for key, section in (("crown", file.crown), ("block", file.block)):
+        make(f"{key} checked", _check_sheaves, key, section, rope)
+    make("standard checked", _check_standard, file.limits)
+    drum = make("drum", make_drum, file.drum)
+    drawworks = make("drawworks", make_drawworks, file.drawworks)
+    sheave_diameter = 0.5 * (file.crown.sheave_diameter + file.block.sheave_diameter)
+    block = Block(
+        make("block sheaves", _sheaves, file.block),
+        file.block.weight,
+        file.block.highest,
+        file.block.lowest,
+    )
     return Rig(
         name=file.rig.name,
         site=file.rig.site,
         invented=file.rig.invented,
         rope=rope,
         reeving=reeving,
-        crown=_sheaves(file.crown),
-        block=Block(
-            _sheaves(file.block),
-            file.block.weight,
-            file.block.highest,
-            file.block.lowest,
-        ),
+        crown=make("crown", _sheaves, file.crown),
+        block=block,
         drawworks_power=file.drawworks.power,
         strings=strings,
         operations=operations,
-        life=_life(file.life),
-        limits=make_limits(file.limits, file.stuck),
+        life=make("life", make_life, file.life),
+        limits=make("limits", make_limits, file.limits, file.stuck),
         drum=drum,
-        line=make_string_up(file.line, file.reeving.lines, file.reeving.lead_sheaves),
-        program=make_practice(file.program),
-        brake=make_brake(
+        line=make("line", make_string_up, file.line, file.reeving.lines, file.reeving.lead_sheaves),
+        program=make("program", make_practice, file.program),
+        brake=make(
+            "brake",
+            make_brake,
             file.brake,
-            reeving=reeving,
-            drum=drum,
-            drawworks=drawworks,
-            rope_diameter=rope.diameter_si,
-            sheave_diameter=0.5 * (file.crown.sheave_diameter + file.block.sheave_diameter),
+            reeving,
+            drum,
+            drawworks,
+            rope.diameter_si,
+            sheave_diameter,
         ),
-        overtravel=make_overtravel(file.overtravel),
-        deadline=make_dead_line(file.deadline),
+        overtravel=make("overtravel", make_overtravel, file.overtravel),
+        deadline=make("deadline", make_dead_line, file.deadline),
         drawworks=drawworks,
-        compensator=make_compensator(file.compensator),
+        compensator=make("compensator", make_compensator, file.compensator),
         weight_on_compensator=weight_on_compensator(file.compensator, file.block.weight),
-        sea=make_sea(file.sea),
-        mast=make_mast(file.mast),
-        suspension=make_load_path(file.suspension, file.block.weight, strings),
-        inspection=make_inspection(file.inspection),
+        sea=make("sea", make_sea, file.sea),
+        mast=make("mast", make_mast, file.mast),
+        suspension=make("suspension", make_load_path, file.suspension, file.block.weight, strings),
+        inspection=make("inspection", make_inspection, file.inspection),
     )
 
 
-def _plan(file: RigFile) -> tuple[Mapping[str, DrillString], tuple[Operation, ...]]:
+def _rope(section: RopeSection) -> Rope:
+    from ropewalk._units import Q
+    from ropewalk.rope import Rope
+
+    with named("rope", of=section):
+        return Rope(section.construction, grade=section.grade, diameter=Q(section.diameter, "m"))
+
+
+def _reeving(section: ReevingSection) -> Reeving:
+    from ropewalk.reeving import Reeving
+
+    with named("reeving", of=section):
+        return Reeving(
+            lines=section.lines,
+            sheave_friction=section.sheave_friction,
+            lead_sheaves=section.lead_sheaves,
+            dead_line_sheave_turns=section.dead_line_sheave_turns,
+        )
+
+
+def _plan(
+    file: RigFile, make: Remembered
+) -> tuple[Mapping[str, DrillString], tuple[Operation, ...]]:
     """Strings and operations, if the file has a plan; it has all three tables or none."""
     tables = {"mud": file.mud, "string": file.string, "operation": file.operation}
     missing = [name for name, table in tables.items() if table is None]
     if len(missing) == len(tables):
         return {}, ()
-    if file.mud is None or file.string is None or file.operation is None:
+    if missing:
         given = next(name for name in tables if name not in missing)
         raise RigFileError(
             f"{given}: mud, string and operation are given together or not at all; "
             f"missing: {', '.join(missing)}"
         )
+    strings = make("strings", _strings, file.mud, file.string)
+    return strings, make("operations", make_operations, file.operation, strings)
+
+
+def _strings(
+    mud: MudSection, string: Mapping[str, Sequence[TubularSection]]
+) -> dict[str, DrillString]:
     try:
-        strings = make_strings(file.mud, file.string)
+        return make_strings(mud, string)
     except RopewalkError as error:
         key = {"mud_density": "mud.density", "steel_density": "mud.steel_density"}.get(error.field)
         raise RigFileError(f"{key or 'string'}: {error}") from error
-    return strings, make_operations(file.operation, strings)
 
 
 def _sheaves(section: SheavesSection) -> Sheaves:
     return Sheaves(section.sheave_diameter, section.groove_material, section.rated_load)
 
 
-def _check_tables(file: RigFile, rope: Rope) -> None:
-    """Refuse what a table does not have, or a sheave smaller than the rope, by its key."""
-    from ropewalk import design_factor, sheave, si
+def _check_sheaves(key: str, section: SheavesSection, rope: Rope) -> None:
+    """Refuse a groove that the table does not have, or sheaves smaller than the rope."""
+    from ropewalk import sheave, si
 
-    for key, section in (("crown", file.crown), ("block", file.block)):
-        with named(f"{key}.sheave_diameter"):
-            si.sheave.bend_ratio(section.sheave_diameter, rope.diameter_si)
-        with named(f"{key}.groove_material"):
-            sheave.bearing_pressure_limit(section.groove_material, rope.rope_class, "regular")
-    if file.limits.design_factor_standard is not None:
+    with named(f"{key}.sheave_diameter"):
+        si.sheave.bend_ratio(section.sheave_diameter, rope.diameter_si)
+    with named(f"{key}.groove_material"):
+        sheave.bearing_pressure_limit(section.groove_material, rope.rope_class, "regular")
+
+
+def _check_standard(section: LimitsSection) -> None:
+    """Refuse a standard that the table does not have."""
+    from ropewalk import design_factor
+
+    if section.design_factor_standard is not None:
         with named("limits.design_factor_standard"):
             for service in SERVICES:
-                design_factor.minimum(service, file.limits.design_factor_standard)
-
-
-def _life(section: LifeSection | None) -> Life | None:
-    if section is None:
-        return None
-    reference, law = section.reference, section.power_law
-    if law is not None and law.fitted_to <= law.fitted_from:
-        raise RigFileError("life.power_law.fitted_to must be more than fitted_from")
-    return Life(
-        scatter_lg=section.scatter_lg,
-        scatter_note=section.scatter_note,
-        reference=ReferenceLife(**reference.model_dump()) if reference else None,
-        power_law=FittedPowerLaw(**law.model_dump()) if law else None,
-    )
+                design_factor.minimum(service, section.design_factor_standard)

@@ -238,7 +238,6 @@ def _auxiliary(section: BrakeSection) -> LoweringBrakes | None:
 
 def make_brake(
     section: BrakeSection | None,
-    *,
     reeving: Reeving,
     drum: DrumShape | None,
     drawworks: DrawworksParts | None,

@@ -126,6 +126,12 @@ def parse_rig(data: Mapping[str, Any], name: str = "rig") -> RigFile:
     return _parse(RigFile, Files([layer], [units], notes)).file
 
 
+def data_of(reading: Reading[Layout]) -> tuple[dict[str, Any], Units | None]:
+    """Return the data of all files of a reading in one, and the units of bare numbers in them."""
+    units = [declared(layer.data.get("units"))[0] for layer in reading.layers]
+    return _merged(type(reading.file), reading.layers, units), units[-1]
+
+
 def _parse(layout: type[Layout], files: Files) -> Reading[Layout]:
     layers, units = files.layers, files.units[-1]
     data = _merged(layout, layers, files.units)

@@ -5,6 +5,7 @@ from __future__ import annotations
 import difflib
 from collections.abc import Iterator, Mapping
 from dataclasses import dataclass, field
+from functools import cache
 from typing import TYPE_CHECKING, Literal
 
 from ropewalk.rig.file import RigFileError
@@ -109,14 +110,19 @@ def make_limits(section: LimitsSection, stuck: StuckSection | None) -> Limits:
 
 def _check_demand(names: list[str]) -> None:
     """Refuse a table that no rig file has."""
-    from ropewalk.rig.sections import RigFile
-
-    known = list(_tables(RigFile))
+    known = _known_tables()
     for name in names:
         if name not in known:
             close = difflib.get_close_matches(name, known, n=1, cutoff=0.5)
             hint = f"; did you mean {close[0]!r}?" if close else ""
             raise RigFileError(f"limits.demand: no rig file has a table {name!r}{hint}")
+
+
+@cache
+def _known_tables() -> tuple[str, ...]:
+    from ropewalk.rig.sections import RigFile
+
+    return tuple(_tables(RigFile))
 
 
 def _tables(section: type[BaseModel], before: str = "") -> Iterator[str]:

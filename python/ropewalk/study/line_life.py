@@ -36,6 +36,8 @@ _OF_THE_DESIGN = (
 )
 #: A line that outlasts so many campaigns is not followed any further.
 _MOST_CAMPAIGNS = 200
+#: Why the life of such a line ended.
+OUTLASTED = f"outlasted {_MOST_CAMPAIGNS} campaigns"
 
 
 def design(rig: Rig, rope: Rope, lines: int, diameter: float) -> Rig:
@@ -138,6 +140,6 @@ def life_of_designs(
             end[place] = {
                 "limit reached": "worst place at discard",
                 "reel used up": "reel used up",
-                "campaign done": f"outlasted {_MOST_CAMPAIGNS} campaigns",
+                "campaign done": OUTLASTED,
             }[found["end"][i]]
     return life, end

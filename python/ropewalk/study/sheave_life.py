@@ -31,7 +31,7 @@ _Z90 = 1.2815515655446004
 
 
 @dataclass(frozen=True, slots=True)
-class _Passes:
+class Passes:
     """Tension on the tight side of every turning sheave, stroke by stroke, N.
 
     ``tension[stroke, sheave]``; ``count[stroke]`` tells how many equal strokes the row stands for.
@@ -173,8 +173,8 @@ def _line_life(
     )
 
 
-def _line_results(rig: Rig, lines: int, strokes: TripStrokes) -> tuple[_Passes, float]:
-    """Tensions at every sheave for one number of lines, and the heaviest at the fast sheave."""
+def passes_of(rig: Rig, lines: int, strokes: TripStrokes) -> Passes:
+    """Tensions at every turning sheave in the strokes of a round trip, for one number of lines."""
     reeving = replace(rig.reeving, lines=lines)
     up = tight_sides(reeving, "hoisting")
     down = tight_sides(reeving, "lowering")
@@ -187,7 +187,13 @@ def _line_results(rig: Rig, lines: int, strokes: TripStrokes) -> tuple[_Passes, 
         ]
     )
     count = np.concatenate([np.ones(2 * stands), np.full(2, float(stands))])
-    return _Passes(tension, count), float(tension[:, -1].max())
+    return Passes(tension, count)
+
+
+def _line_results(rig: Rig, lines: int, strokes: TripStrokes) -> tuple[Passes, float]:
+    """Tensions at every sheave for one number of lines, and the heaviest at the fast sheave."""
+    passes = passes_of(rig, lines, strokes)
+    return passes, float(passes.tension[:, -1].max())
 
 
 def _construction_factor(rope: Rope, known: Rope) -> float:
@@ -215,7 +221,7 @@ def _life_of_design(
     model: LifeModel,
     rope: Rope,
     life_factor: float,
-    passes: _Passes,
+    passes: Passes,
     heaviest: float,
     windows: list[tuple[int, int]],
     diameters: Array,
