@@ -2,9 +2,6 @@
 
 from __future__ import annotations
 
-import pickle
-from collections.abc import Iterator
-from dataclasses import replace
 from pathlib import Path
 from typing import Any
 
@@ -13,27 +10,17 @@ import pytest
 import study_functions
 import xarray as xr
 from check_rigs import write_rig
-from hypothesis import given, settings
-from hypothesis import strategies as st
 from rig_files import SMALL
 
 import ropewalk as rw
 from ropewalk.check.facts import Facts
 from ropewalk.errors import (
-    InadmissibleError,
-    UnitError,
-    UnknownEntryError,
     ValidityError,
     ValidityWarning,
 )
 from ropewalk.study import NAMED, Output, Status
-from ropewalk.study import run as run_module
 from ropewalk.study.base import Base
-from ropewalk.study.evaluate import Evaluator
 from ropewalk.study.inputs import axes_of, input_of, values_in_file
-from ropewalk.study.outputs import outputs_of
-from ropewalk.study.rows import Blocks, Grid
-from ropewalk.study.run import run_rows
 
 RIG7 = rw.rig.example("rig7")
 SHEAVES = "crown.sheave_diameter + block.sheave_diameter"
@@ -327,179 +314,3 @@ def test_the_fingerprint_is_of_the_values_not_of_the_text(tmp_path: Path) -> Non
     other = write_rig(tmp_path / "b.toml", ('"20 ft"', '"21 ft"'))
     assert Base.of(same).fingerprint == fingerprint
     assert Base.of(other).fingerprint != fingerprint
-
-
-# What is wrong is said before anything is computed.
-
-
-@pytest.mark.parametrize(
-    ("vary", "kind", "match"),
-    [
-        (
-            {"crown.sheave_diamter": "54 in"},
-            UnknownEntryError,
-            "did you mean 'crown.sheave_diameter'",
-        ),
-        ({"crown": "54 in"}, UnknownEntryError, "no single value"),
-        ({"compensator.strokes": "8 m"}, UnknownEntryError, r"no \[compensator\]"),
-        ({"drawworks.gear[3].ratio": 4}, UnknownEntryError, "has 2 entries, counted from 1"),
-        ({"drawworks.gear.ratio": 4}, UnknownEntryError, r"write drawworks.gear\[1\]"),
-        ({"string.casing[1].length": "1 m"}, UnknownEntryError, "there are: drilling, production"),
-        ({"units": "SI"}, UnknownEntryError, "no parameter 'units'"),
-        ({"": 1}, UnknownEntryError, "no single value"),
-        ({7: 1}, UnitError, "text, got 7"),
-        ({}, InadmissibleError, "one name at least"),
-        ({"crown.sheave_diameter": [54, 60]}, UnitError, "crown.sheave_diameter"),
-        ({"crown.sheave_diameter": "54 kN"}, UnitError, "length"),
-        ({"crown.sheave_diameter": rw.Q([[54]], "in")}, InadmissibleError, "a row of values"),
-        ({"crown.sheave_diameter": []}, InadmissibleError, "a row of values"),
-        ({"crown.sheave_diameter": rw.Q(np.nan, "in")}, InadmissibleError, "must be finite"),
-        ({"reeving.lines": [8.5]}, InadmissibleError, "whole numbers"),
-        ({"reeving.lines": "8 m"}, UnitError, "plain numbers"),
-        ({"rope.grade": [7]}, UnitError, "is a text, got 7"),
-        ({"reeving.dead_line_sheave_turns": [1]}, UnitError, "is a flag, got 1"),
-        ({"crown.sheave_diameter+reeving.lines": 8}, InadmissibleError, "no values of one kind"),
-        (
-            {"reeving.lines": 8, "reeving.lines + operation[16].times": 8},
-            InadmissibleError,
-            "the same value",
-        ),
-    ],
-)
-def test_bad_parameters(vary: dict[Any, Any], kind: type[Exception], match: str) -> None:
-    with pytest.raises(kind, match=match):
-        rw.sweep(RIG7, vary)
-
-
-@pytest.mark.parametrize(
-    ("outputs", "kind", "match"),
-    [
-        ("design_facto", UnknownEntryError, "did you mean 'design_factor'"),
-        ("margin.line.design", UnknownEntryError, "did you mean 'margin.line.design_factor'"),
-        ([], InadmissibleError, "one at least"),
-        (["work", "work"], InadmissibleError, "'work' is there twice"),
-        ([7], UnitError, "names or study.Output"),
-    ],
-)
-def test_bad_outputs(outputs: Any, kind: type[Exception], match: str) -> None:
-    with pytest.raises(kind, match=match):
-        rw.sweep(RIG7, {"reeving.lines": 8}, outputs)
-
-
-def test_bad_own_outputs_and_options() -> None:
-    with pytest.raises(UnitError, match="barleycorn"):
-        Output("travel", "barleycorn", study_functions.travel)
-    with pytest.raises(InadmissibleError, match="function must be"):
-        Output("travel", "m", 7)  # type: ignore[arg-type]
-    with pytest.raises(InadmissibleError, match="without /"):
-        Output("a/b", "m", study_functions.travel)
-    with pytest.raises(InadmissibleError, match="workers must be a whole number"):
-        rw.sweep(RIG7, {"reeving.lines": 8}, workers=-1)
-    with pytest.raises(InadmissibleError, match='"ignore", "warn" or "raise"'):
-        rw.sweep(RIG7, {"reeving.lines": 8}, outside_validity="shout")  # type: ignore[arg-type]
-    base = Base.of(RIG7)
-    with pytest.raises(InadmissibleError, match=r"of shape \(rows, 1\), got \(2,\)"):
-        run_rows(base, [input_of(base, "reeving.lines")], [8, 10], outputs_of("work"))
-
-
-def test_a_rig_that_was_changed_is_refused() -> None:
-    rig = rw.load_rig(RIG7)
-    changed = replace(rig, reeving=replace(rig.reeving, lines=12))
-    with pytest.raises(InadmissibleError, match="changed after it was read"):
-        rw.sweep(changed, {"block.weight": "46000 lbf"})
-    with pytest.raises(InadmissibleError, match="comes from no rig file"):
-        rw.sweep(replace(rig, reading=None), {"block.weight": "46000 lbf"})
-    again: rw.Rig = pickle.loads(pickle.dumps(rig))
-    assert again == rig
-    assert rw.sweep(again, {"reeving.lines": 10}).equals(rw.sweep(rig, {"reeving.lines": 10}))
-
-
-# Rows and blocks.
-
-
-@settings(max_examples=60, deadline=None)
-@given(shape=st.lists(st.integers(1, 60), min_size=1, max_size=4))
-def test_blocks_are_boxes_and_runs_of_rows_that_cover_all(shape: list[int]) -> None:
-    blocks = Blocks(shape)
-    number = np.full(shape, -1)
-    after = 0
-    for block in blocks:
-        assert (number[block.box] == -1).all()
-        number[block.box] = block.number
-        assert block.start == after
-        after = block.stop
-        assert (number.ravel()[block.start : block.stop] == block.number).all()
-        assert 0 < block.stop - block.start <= 1024
-    assert after == number.size
-
-
-def test_a_grid_is_every_value_with_every_other() -> None:
-    axes = (np.array([1.0, 2.0]), np.array([3.0, 4.0, 5.0]))
-    rows = Grid(axes)
-    assert rows.take(0, 6).tolist() == [[a, b] for a in axes[0] for b in axes[1]]
-    assert rows.take(4, 5).tolist() == [[2.0, 4.0]]
-
-
-ROWS = st.lists(
-    st.tuples(st.sampled_from([0.9, 1.3716, 0.01, -1.0]), st.sampled_from([8.0, 10.0, 11.0])),
-    min_size=1,
-    max_size=6,
-)
-
-
-@settings(max_examples=15, deadline=None)
-@given(rows=ROWS)
-def test_a_row_does_not_depend_on_those_before(rows: list[tuple[float, float]]) -> None:
-    base = Base.of(RIG7)
-    inputs = [input_of(base, SHEAVES), input_of(base, "reeving.lines")]
-    outputs = outputs_of(["bearing_pressure", "line_life", "margin.line.design_factor"])
-    kept = Evaluator(base, inputs, outputs)
-    for row in rows:
-        numbers = np.array(row)
-        mine, fresh = kept(numbers), Evaluator(base, inputs, outputs)(numbers)
-        np.testing.assert_array_equal(mine.values, fresh.values)
-        assert mine.status.tolist() == fresh.status.tolist()
-        assert mine.reasons == fresh.reasons
-
-
-def test_progress_counts_rows() -> None:
-    told: list[tuple[int, int]] = []
-    rw.sweep(RIG7, {"reeving.lines": [8, 10]}, progress=lambda *now: told.append(now))
-    assert told == [(0, 2), (1, 2), (2, 2)]
-
-
-# Processes.
-
-
-def test_processes_give_the_same_and_a_lost_block_is_done_again(
-    monkeypatch: pytest.MonkeyPatch, tmp_path: Path
-) -> None:
-    monkeypatch.setattr(run_module, "_START", 0.0)
-    monkeypatch.setenv(study_functions.MARKS, str(tmp_path))
-    outputs = [
-        "design_factor",
-        "rope_cut",
-        Output("lines", "1", study_functions.killed_at_first),
-    ]
-    vary = {"reeving.lines": [8, 10, 11, 12], "block.weight": rw.Q([200, -1, 210], "kN")}
-    others = rw.sweep(RIG7, vary, outputs, workers=2)
-    assert (tmp_path / "killed").exists()
-    assert others.identical(rw.sweep(RIG7, vary, outputs))
-
-
-def test_a_block_that_ends_every_process_is_given_up(monkeypatch: pytest.MonkeyPatch) -> None:
-    tries: list[int] = []
-
-    def processes(task: Any, numbers: Any, jobs: int, lost: Any) -> Iterator[tuple[int, Any]]:
-        for place, number in enumerate(numbers):
-            tries.append(number)
-            yield place, lost(number, "was killed") if number == 2 else task(number)
-
-    monkeypatch.setattr(run_module, "_START", 0.0)
-    monkeypatch.setattr(run_module, "in_processes", processes)
-    found = rw.sweep(RIG7, {"reeving.lines": [8, 10, 12, 14]}, "efficiency", workers=2)
-    assert found["efficiency_status"].values.tolist() == [0, 0, Status.NOT_COMPUTED, 0]
-    assert tries.count(2) == 3
-    assert (
-        found["efficiency_status"].attrs["reasons"] == "1 x the process that computed it was killed"
-    )
