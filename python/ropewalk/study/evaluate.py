@@ -107,6 +107,6 @@ def evaluate(base: Base, inputs: Sequence[Input], row: Array, outputs: Sequence[
     >>> lines = input_of(base, "reeving.lines")
     >>> row = evaluate(base, [lines], np.array([12.0]), outputs_of("design_factor"))
     >>> print(f"{row.values[0]:.2f}")
-    4.09
+    4.12
     """
     return Evaluator(base, inputs, outputs)(np.asarray(row, dtype=np.float64))
